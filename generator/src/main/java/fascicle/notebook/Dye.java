@@ -1,0 +1,134 @@
+package fascicle.notebook;
+
+import fascicle.measure.Quantity;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A dye, or an assistant that helps it.
+ *
+ * @param id its file's name
+ * @param place where its file begins
+ * @param title its title; nothing where the id must do
+ * @param share who may see more than the plain facts
+ * @param kind what it is for
+ * @param type a dye's class
+ * @param form how it comes
+ * @param acidity strength of an acid, g per 100 mL
+ * @param acid which acid
+ * @param levelTeaspoon a level teaspoon as this maker weighed it
+ * @param density g/mL
+ * @param pack what is bought
+ * @param bought when and how much
+ * @param label what the pack warns of
+ * @param cautions the maker's own cautions
+ * @param notes the maker's words
+ */
+public record Dye(String id, Place place, Optional<Noted<String>> title, Edition share, Optional<Noted<Kind>> kind,
+        Optional<Noted<Type>> type, Optional<Noted<Form>> form, Optional<Noted<Double>> acidity,
+        Optional<Noted<Acid>> acid, Optional<LevelTeaspoon> levelTeaspoon, Optional<Noted<Double>> density,
+        Optional<Pack> pack, List<Purchase> bought, Optional<Label> label, List<Noted<String>> cautions,
+        List<Note> notes) {
+
+    /**
+     * What it is called.
+     *
+     * @return its title, or its id where it has none
+     */
+    public String called() {
+        return title.map(Noted::value).orElse(id);
+    }
+
+    /** What a dye or assistant is for. */
+    public enum Kind implements Word {
+        /** It colours. */
+        DYE,
+        /** It evens and drives the dye. */
+        SALT,
+        /** It sours the bath. */
+        ACID,
+        /** It sweetens the bath. */
+        ALKALI,
+        /** It binds dye to needle. */
+        MORDANT,
+        /** It lets water in. */
+        WETTING,
+        /** Anything else. */
+        OTHER
+    }
+
+    /** A dye's class. */
+    public enum Type implements Word {
+        /** Acid dye. */
+        ACID,
+        /** Basic dye. */
+        BASIC,
+        /** Direct dye. */
+        DIRECT,
+        /** Disperse dye. */
+        DISPERSE,
+        /** Reactive dye. */
+        REACTIVE,
+        /** A mixture sold for any fibre. */
+        UNION,
+        /** Vat dye. */
+        VAT,
+        /** From a plant or an insect. */
+        NATURAL,
+        /** Not known. */
+        UNKNOWN
+    }
+
+    /** How a thing comes. */
+    public enum Form implements Word {
+        /** A powder. */
+        POWDER,
+        /** A liquid. */
+        LIQUID,
+        /** Crystals. */
+        CRYSTALS,
+        /** A plant. */
+        PLANT
+    }
+
+    /** Which acid an acid is. */
+    public enum Acid implements Word {
+        /** Acetic acid, as in vinegar. */
+        ACETIC,
+        /** Citric acid. */
+        CITRIC
+    }
+
+    /**
+     * A level teaspoon, weighed.
+     *
+     * @param weight of one
+     * @param weighed how many were weighed to learn it
+     */
+    public record LevelTeaspoon(Noted<Quantity> weight, Optional<Noted<Double>> weighed) {}
+
+    /**
+     * What is bought.
+     *
+     * @param holds how much is in a pack
+     * @param price of a pack, in the notebook's currency
+     */
+    public record Pack(Optional<Noted<Quantity>> holds, Optional<Noted<Double>> price) {}
+
+    /**
+     * A purchase.
+     *
+     * @param on when
+     * @param packs how many
+     */
+    public record Purchase(Optional<Noted<LocalDate>> on, Optional<Noted<Double>> packs) {}
+
+    /**
+     * The pack's own warning in the words of the Globally Harmonized System.
+     *
+     * @param signal {@code danger} or {@code warning}
+     * @param says hazard statements such as {@code H318}
+     */
+    public record Label(Optional<Noted<String>> signal, List<Noted<String>> says) {}
+}

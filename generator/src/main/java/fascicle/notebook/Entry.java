@@ -1,0 +1,51 @@
+package fascicle.notebook;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One pot on one dye day, with what it leaves out filled in.
+ *
+ * @param id its day and its name: {@code 2026-05-09-brick-half}
+ * @param date the dye day
+ * @param name its file's or its pot's name
+ * @param place where it begins
+ * @param title its title; nothing where the name must do
+ * @param tag the short number on the bag
+ * @param share who may see it
+ * @param method the id of the method it follows
+ * @param needles its bundle
+ * @param recipe what was done
+ * @param colour readings of the dyed needles
+ * @param glass the bath in a glass
+ * @param target the colour that was aimed at
+ * @param outcome how it came out
+ * @param fastness how it rubs
+ * @param window how it fades
+ * @param kept what is left of it
+ * @param notes the maker's words about this pot
+ */
+public record Entry(String id, LocalDate date, String name, Place place, Optional<Noted<String>> title,
+        Optional<Noted<String>> tag, Edition share, Optional<Noted<String>> method, Needles needles, Recipe recipe,
+        List<Reading> colour, Optional<Glass> glass, Optional<Reading> target, Optional<Outcome> outcome,
+        Optional<Fastness> fastness, List<WindowReading> window, Optional<Kept> kept, List<Note> notes) {
+
+    /**
+     * What the entry is called.
+     *
+     * @return its title, or its name where it has none
+     */
+    public String called() {
+        return title.map(Noted::value).orElse(name);
+    }
+
+    /**
+     * The verdict, if one was given.
+     *
+     * @return whether it worked
+     */
+    public Optional<Outcome.Verdict> verdict() {
+        return outcome.flatMap(Outcome::verdict).map(Noted::value);
+    }
+}

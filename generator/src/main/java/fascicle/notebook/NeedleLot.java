@@ -1,0 +1,56 @@
+package fascicle.notebook;
+
+import fascicle.measure.Quantity;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Needles gathered and prepared together.
+ *
+ * @param id its file's name
+ * @param place where its file begins
+ * @param title its title; nothing where the id must do
+ * @param share who may see more than the plain facts
+ * @param species the pine's botanical name
+ * @param condition the id of a condition
+ * @param gathered when
+ * @param length of a needle
+ * @param weight of the lot
+ * @param bundle how bundles were weighed
+ * @param colour readings of the bare needles
+ * @param blank readings of needles that went through presoak and heat without dye
+ * @param notes the maker's words
+ */
+public record NeedleLot(String id, Place place, Optional<Noted<String>> title, Edition share,
+        Optional<Noted<String>> species, Optional<Noted<String>> condition, Optional<Noted<LocalDate>> gathered,
+        Optional<Noted<Quantity>> length, Optional<Noted<Quantity>> weight, Optional<Bundle> bundle,
+        List<Reading> colour, List<Reading> blank, List<Note> notes) {
+
+    /**
+     * Bundles weighed together.
+     *
+     * @param weight of all of them
+     * @param counted how many there were
+     */
+    public record Bundle(Noted<Quantity> weight, Noted<Double> counted) {
+
+        /**
+         * The weight of one bundle.
+         *
+         * @return in grams
+         */
+        public double grams() {
+            return weight.value().value() / counted.value();
+        }
+    }
+
+    /**
+     * What the lot is called.
+     *
+     * @return its title, or its id where it has none
+     */
+    public String called() {
+        return title.map(Noted::value).orElse(id);
+    }
+}

@@ -1,0 +1,28 @@
+package fascicle.workings;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/**
+ * A dyebath in figures.
+ *
+ * @param waterMl water poured in, mL
+ * @param liquorMl all the liquid in the bath: the water and the liquid parts, mL
+ * @param ratio mL of liquor to g of dry needles
+ * @param about whether the liquor rests on a rough figure
+ * @param dye what colours
+ * @param assistants what helps
+ */
+public record BathFigures(OptionalDouble waterMl, OptionalDouble liquorMl, OptionalDouble ratio, boolean about,
+        List<PartFigures> dye, List<PartFigures> assistants) {
+
+    /**
+     * Everything in the bath but water.
+     *
+     * @return the dyes, then the assistants
+     */
+    public List<PartFigures> parts() {
+        return Stream.concat(dye.stream(), assistants.stream()).toList();
+    }
+}

@@ -1,0 +1,32 @@
+package fascicle.workings;
+
+import fascicle.notebook.Entry;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The figures of one entry.
+ *
+ * @param entry the entry
+ * @param needles its bundle
+ * @param bath its dyebath
+ * @param presoak the bin before
+ * @param before treatments before the bath
+ * @param after treatments after the bath
+ * @param finish what it was finished with
+ * @param heat its heating
+ * @param colour its colour, where a dry reading has figures
+ */
+public record EntryWorking(Entry entry, NeedleFigures needles, BathFigures bath, Optional<SoakFigures> presoak,
+        List<SoakFigures> before, List<SoakFigures> after, List<PartFigures> finish, HeatFigures heat,
+        Optional<ColourFigures> colour) {
+
+    /**
+     * The entry's id.
+     *
+     * @return its day and its name
+     */
+    public String id() {
+        return entry.id();
+    }
+}

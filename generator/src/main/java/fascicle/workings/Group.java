@@ -1,0 +1,77 @@
+package fascicle.workings;
+
+import fascicle.colour.Lab;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * Entries that have something in common.
+ *
+ * @param kind what they have in common
+ * @param id which one: a family's name in lower case with hyphens, a condition's, lot's, dye's or method's id, a day
+ *     ({@code 2026-05-09}) or a year
+ * @param title what it is called
+ * @param entries its entries, oldest first
+ * @param days its dye days by verdict
+ * @param median the median colour of the entries that worked
+ * @param start the recipe to start from
+ */
+public record Group(Kind kind, String id, String title, List<EntryWorking> entries, VerdictDays days,
+        Optional<Lab> median, Optional<Start> start) {
+
+    /** What entries may have in common. */
+    public enum Kind {
+        /** The ISCC–NBS hue group of the result. */
+        FAMILY,
+        /** The condition of the needles. */
+        CONDITION,
+        /** The needle lot. */
+        LOT,
+        /** A dye or assistant that was used. */
+        DYE,
+        /** The method followed, itself or through another. */
+        METHOD,
+        /** The dye day. */
+        DAY,
+        /** The year. */
+        YEAR;
+
+        /**
+         * The kind in words of the data.
+         *
+         * @return lower case
+         */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
+
+    /**
+     * Dye days, not pots: a day on which one pot worked and another failed counts under both verdicts and once in all.
+     *
+     * @param worked days with an entry that worked
+     * @param partly days with an entry that partly worked
+     * @param failed days with an entry that failed
+     * @param all days with any entry
+     */
+    public record VerdictDays(int worked, int partly, int failed, int all) {}
+
+    /**
+     * The recipe to start from.
+     *
+     * @param entry the entry that shows it
+     * @param days on how many dye days the same recipe worked
+     */
+    public record Start(EntryWorking entry, int days) {
+
+        /**
+         * Whether it worked on one day only.
+         *
+         * @return true for a single success
+         */
+        public boolean once() {
+            return days == 1;
+        }
+    }
+}
