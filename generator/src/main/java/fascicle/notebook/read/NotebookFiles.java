@@ -10,6 +10,7 @@ import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 
 /** Finds the notebook's files by the folders they lie in. Hidden files and what is no Markdown are left alone. */
@@ -66,7 +67,10 @@ final class NotebookFiles {
         for (String child : children("")) {
             boolean folder = Files.isDirectory(root.resolve(child));
             if (folder && !FOLDERS.contains(child)) {
-                Nearest.to(child, FOLDERS).ifPresent(near -> sayOutOfReach(child, "did you mean “" + near + "/”?"));
+                Optional<String> near = Nearest.to(child, FOLDERS);
+                if (near.isPresent()) {
+                    sayOutOfReach(child, "did you mean “" + near.get() + "/”?");
+                }
             } else if (!folder && (child.equals("notebook.yml") || child.equals("vessels.yml"))) {
                 findings.warning(Place.of(child), "this file is not read; name it "
                         + child.replace(".yml", ".yaml"));

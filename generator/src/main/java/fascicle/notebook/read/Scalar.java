@@ -45,7 +45,7 @@ interface Scalar<T> {
         try {
             return Amount.read(text, kitchen);
         } catch (UnreadableQuantity unreadable) {
-            throw new Unreadable(unreadable.getMessage());
+            throw Unreadable.because(unreadable);
         }
     };
 
@@ -118,7 +118,7 @@ interface Scalar<T> {
             try {
                 return Quantity.read(text, dimension, kitchen);
             } catch (UnreadableQuantity unreadable) {
-                throw new Unreadable(unreadable.getMessage());
+                throw Unreadable.because(unreadable);
             }
         };
     }
@@ -132,7 +132,7 @@ interface Scalar<T> {
                 double size = Numbers.read(negative ? text.substring(1) : text).doubleValue();
                 number = negative ? 0 - size : size;
             } catch (UnreadableQuantity unreadable) {
-                throw new Unreadable(unreadable.getMessage());
+                throw Unreadable.because(unreadable);
             }
             if (number < least || number > most) {
                 throw new Unreadable("“" + shortened(text) + "” is out of range; expected is a number from "

@@ -1,5 +1,7 @@
 package fascicle.notebook.read;
 
+import fascicle.measure.UnreadableQuantity;
+
 /** A value that cannot be read; its words become a finding. */
 final class Unreadable extends Exception {
 
@@ -15,6 +17,11 @@ final class Unreadable extends Exception {
     Unreadable(String words) {
         super(words);
         this.words = words;
+    }
+
+    /** The same complaint as the measures' own. */
+    static Unreadable because(UnreadableQuantity quantity) {
+        return new Unreadable(String.valueOf(quantity.getMessage()));
     }
 
     /** The words for the finding. */
