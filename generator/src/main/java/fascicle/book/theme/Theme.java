@@ -176,14 +176,14 @@ public final class Theme {
     private static Configuration configuration(Map<String, String> texts, PageModels models) {
         StringTemplateLoader loader = new StringTemplateLoader();
         texts.forEach((name, text) -> loader.putTemplate(name, text, 0));
-        Configuration configuration = new Configuration(Configuration.VERSION_2_3_34);
+        Configuration configuration = new Configuration(Configuration.VERSION_2_3_35);
         configuration.setTemplateLoader(loader);
         configuration.setCacheStorage(new StrongCacheStorage());
         configuration.setTemplateUpdateDelayMilliseconds(Long.MAX_VALUE);
         configuration.setLocalizedLookup(false);
         configuration.setRecognizeStandardFileExtensions(false);
         configuration.setOutputFormat(HTMLOutputFormat.INSTANCE);
-        configuration.setAutoEscapingPolicy(Configuration.ENABLE_IF_SUPPORTED_AUTO_ESCAPING_POLICY);
+        configuration.setAutoEscapingPolicy(Configuration.FORCE_AUTO_ESCAPING_POLICY);
         configuration.setTagSyntax(Configuration.ANGLE_BRACKET_TAG_SYNTAX);
         configuration.setInterpolationSyntax(Configuration.DOLLAR_INTERPOLATION_SYNTAX);
         configuration.setObjectWrapper(models);
@@ -191,6 +191,7 @@ public final class Theme {
         configuration.setAPIBuiltinEnabled(false);
         configuration.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
         configuration.setLogTemplateExceptions(false);
+        configuration.setWrapUncheckedExceptions(true);
         configuration.setLocale(Locale.ROOT);
         configuration.setTimeZone(TimeZone.getTimeZone("UTC"));
         configuration.setNumberFormat("computer");

@@ -1,0 +1,27 @@
+package fascicle.measure;
+
+import java.util.regex.Pattern;
+
+/**
+ * Tells a decimal comma from a comma between thousands. It is read as a decimal comma only where it cannot be the
+ * other: {@code 1,5}, {@code 0,125}, {@code 12,3456}, {@code 1234,567}. Nothing is guessed.
+ */
+final class DecimalComma {
+    private static final Pattern ONE_SEPARATOR = Pattern.compile("\\d*+[.,]\\d++");
+    private static final Pattern THOUSANDS = Pattern.compile("[1-9]\\d{0,2}+,\\d{3}+");
+
+    private DecimalComma() {}
+
+    /** Whether a run of digits, points and commas can be read in more than one way. */
+    static boolean isAmbiguous(String figures) {
+        return !ONE_SEPARATOR.matcher(figures).matches() || THOUSANDS.matcher(figures).matches();
+    }
+
+    /** The ways of writing an ambiguous run that leave no doubt. */
+    static String mend(String figures) {
+        int last = Math.max(figures.lastIndexOf('.'), figures.lastIndexOf(','));
+        String asThousands = figures.replaceAll("[.,]", "");
+        String asDecimal = figures.substring(0, last).replaceAll("[.,]", "") + "." + figures.substring(last + 1);
+        return "write " + asThousands + " or " + asDecimal;
+    }
+}
