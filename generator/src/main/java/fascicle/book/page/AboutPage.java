@@ -7,9 +7,8 @@ import java.util.List;
  *
  * @param frame what stands round it
  * @param sections the texts
- * @param kitchen the kitchen measures in force
  */
-public record AboutPage(Frame frame, List<Section> sections, List<Fact> kitchen) implements Page {
+public record AboutPage(Frame frame, List<Section> sections) implements Page {
 
     @Override
     public String template() {
@@ -21,6 +20,7 @@ public record AboutPage(Frame frame, List<Section> sections, List<Fact> kitchen)
      *
      * @param title its heading
      * @param paragraphs its paragraphs
+     * @param measures the kitchen measures in force, where it is about them
      */
-    public record Section(String title, List<String> paragraphs) {}
+    public record Section(String title, List<String> paragraphs, List<Fact> measures) {}
 }

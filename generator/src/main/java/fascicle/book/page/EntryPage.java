@@ -7,6 +7,7 @@ import java.util.Optional;
  * One entry.
  *
  * @param frame what stands round it
+ * @param tag its tag
  * @param day the way to its dye day
  * @param verdict whether it worked
  * @param swatch its colour, large
@@ -21,7 +22,7 @@ import java.util.Optional;
  * @param ties where it belongs and what it came from
  * @param notes the maker's words
  */
-public record EntryPage(Frame frame, Link day, Optional<Verdict> verdict, Markup swatch, Optional<Markup> bare,
+public record EntryPage(Frame frame, Optional<String> tag, Link day, Optional<Verdict> verdict, Markup swatch, Optional<Markup> bare,
         Optional<String> caution, List<Fact> result, List<Fact> readings, List<Fact> needles, List<Step> steps,
         Optional<Scaling> scaling, List<Fact> later, List<Fact> ties, List<Markup> notes) implements Page {
 
