@@ -25,6 +25,15 @@ public record Bath(Optional<Noted<String>> vessel, Optional<Noted<Water>> water,
     public static final Bath UNSAID = new Bath(Optional.empty(), Optional.empty(), Optional.empty(), List.of(),
             List.of(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 
+    /**
+     * The same bath, of which it is not said whose it was before.
+     *
+     * @return a copy
+     */
+    public Bath withoutSource() {
+        return new Bath(vessel, water, from, dye, assistants, extract, Optional.empty(), Optional.empty(), ph);
+    }
+
     /** Where water comes from. */
     public enum Source implements Word {
         /** The mains. */

@@ -34,4 +34,15 @@ public record Cover(String title, Optional<String> maker, String language, Kitch
     public static final Cover UNSAID = new Cover("A dye notebook", Optional.empty(), "en", Kitchen.METRIC, false,
             Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
             "longleaf", Map.of(), Optional.empty(), List.of());
+
+    /**
+     * The same cover with other conditions of the maker's own.
+     *
+     * @param own the conditions, id to words
+     * @return a copy
+     */
+    public Cover withConditions(Map<String, String> own) {
+        return new Cover(title, maker, language, kitchen, kitchenSaid, balance, alkalinity, ph, height, currency,
+                dampKeeps, theme, own, address, weights);
+    }
 }

@@ -40,6 +40,38 @@ public record Dye(String id, Place place, Optional<Noted<String>> title, Edition
         return title.map(Noted::value).orElse(id);
     }
 
+    /**
+     * The plain facts of a dye that is not shared itself: what it is, what figures of entries rest on, and every
+     * caution.
+     *
+     * @return a copy without price, purchases and words
+     */
+    public Dye plainFacts() {
+        return new Dye(id, place, title, share, kind, type, form, acidity, acid, levelTeaspoon, density,
+                pack.map(bought -> new Pack(bought.holds(), Optional.empty())), List.of(), label, cautions, List.of());
+    }
+
+    /**
+     * The same dye with other words.
+     *
+     * @param changed its notes
+     * @return a copy
+     */
+    public Dye withNotes(List<Note> changed) {
+        return new Dye(id, place, title, share, kind, type, form, acidity, acid, levelTeaspoon, density, pack, bought,
+                label, cautions, changed);
+    }
+
+    /**
+     * The same dye without what is the studio's own: prices and purchases.
+     *
+     * @return a copy
+     */
+    public Dye withoutPurchases() {
+        return new Dye(id, place, title, share, kind, type, form, acidity, acid, levelTeaspoon, density,
+                pack.map(bought -> new Pack(bought.holds(), Optional.empty())), List.of(), label, cautions, notes);
+    }
+
     /** What a dye or assistant is for. */
     public enum Kind implements Word {
         /** It colours. */

@@ -48,4 +48,38 @@ public record Entry(String id, LocalDate date, String name, Place place, Optiona
     public Optional<Outcome.Verdict> verdict() {
         return outcome.flatMap(Outcome::verdict).map(Noted::value);
     }
+
+    /**
+     * The same entry with other words.
+     *
+     * @param changed its notes
+     * @return a copy
+     */
+    public Entry withNotes(List<Note> changed) {
+        return new Entry(id, date, name, place, title, tag, share, method, needles, recipe, colour, glass, target,
+                outcome, fastness, window, kept, changed);
+    }
+
+    /**
+     * The same entry with other references to entries.
+     *
+     * @param bundle its needles
+     * @param steps its recipe
+     * @param readings its colour
+     * @return a copy
+     */
+    public Entry withReferences(Needles bundle, Recipe steps, List<Reading> readings) {
+        return new Entry(id, date, name, place, title, tag, share, method, bundle, steps, readings, glass, target,
+                outcome, fastness, window, kept, notes);
+    }
+
+    /**
+     * The same entry without what is the studio's own: what was kept of it.
+     *
+     * @return a copy
+     */
+    public Entry withoutKept() {
+        return new Entry(id, date, name, place, title, tag, share, method, needles, recipe, colour, glass, target,
+                outcome, fastness, window, Optional.empty(), notes);
+    }
 }

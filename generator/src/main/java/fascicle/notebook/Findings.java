@@ -19,7 +19,7 @@ public final class Findings {
 
     private final Set<Finding> all = new HashSet<>();
     private final Map<String, Integer> ofFile = new HashMap<>();
-    private int errorsSaid;
+    private final List<Finding> errors = new ArrayList<>();
 
     /**
      * Notes an error.
@@ -28,8 +28,9 @@ public final class Findings {
      * @param message what was found, what was expected, how to mend it
      */
     public void error(Place place, String message) {
-        errorsSaid++;
-        add(new Finding(place, Finding.Level.ERROR, message));
+        Finding error = new Finding(place, Finding.Level.ERROR, message);
+        errors.add(error);
+        add(error);
     }
 
     /**
@@ -71,13 +72,22 @@ public final class Findings {
     }
 
     /**
-     * How many times an error was said so far, repeats included: compare before and after a piece of reading to learn
-     * whether it went well.
+     * How many errors were said so far, repeats included: a mark for {@link #errorsSince}.
      *
      * @return the count
      */
-    public int errorsSaid() {
-        return errorsSaid;
+    public int mark() {
+        return errors.size();
+    }
+
+    /**
+     * The errors said since a mark, each once: what kept a piece of the notebook from being read.
+     *
+     * @param mark an earlier {@link #mark}
+     * @return the errors, empty where all went well
+     */
+    public List<Finding> errorsSince(int mark) {
+        return errors.subList(mark, errors.size()).stream().distinct().sorted().toList();
     }
 
     /**

@@ -19,10 +19,13 @@ import java.util.Optional;
  * @param recipe what is done
  * @param target the colour it aims at
  * @param notes its steps, in the maker's words
+ * @param titleOnly whether nothing but its title may be shown: it is not shared itself, and its recipe is here only for
+ *     the arithmetic of entries that follow it
  */
 public record Method(String id, Place place, Optional<Noted<String>> title, Edition share,
         Optional<Noted<String>> follows, Optional<Noted<Quantity>> forWeight, Optional<Noted<Skill>> skill,
-        Needles needles, Recipe recipe, Optional<Reading> target, List<Note> notes) {
+        Needles needles, Recipe recipe, Optional<Reading> target, List<Note> notes,
+        boolean titleOnly) {
 
     /**
      * What the method is called.
@@ -31,6 +34,27 @@ public record Method(String id, Place place, Optional<Noted<String>> title, Edit
      */
     public String called() {
         return title.map(Noted::value).orElse(id);
+    }
+
+    /**
+     * The same method with other words.
+     *
+     * @param changed its notes
+     * @return a copy
+     */
+    public Method withNotes(List<Note> changed) {
+        return new Method(id, place, title, share, follows, forWeight, skill, needles, recipe, target, changed,
+                titleOnly);
+    }
+
+    /**
+     * The method as it stands behind entries that are shown where it is not shared itself.
+     *
+     * @return a copy of which only the title may be shown
+     */
+    public Method behindEntries() {
+        return new Method(id, place, title, share, follows, forWeight, skill, needles, recipe, target, List.of(),
+                true);
     }
 
     /** Whom a method suits. */

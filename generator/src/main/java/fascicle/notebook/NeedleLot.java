@@ -53,4 +53,25 @@ public record NeedleLot(String id, Place place, Optional<Noted<String>> title, E
     public String called() {
         return title.map(Noted::value).orElse(id);
     }
+
+    /**
+     * The plain facts of a lot that is not shared itself: what its needles are and what figures of entries rest on.
+     *
+     * @return a copy without date, stock and words
+     */
+    public NeedleLot plainFacts() {
+        return new NeedleLot(id, place, title, share, species, condition, Optional.empty(), length, Optional.empty(),
+                bundle, colour, List.of(), List.of());
+    }
+
+    /**
+     * The same lot with other words.
+     *
+     * @param changed its notes
+     * @return a copy
+     */
+    public NeedleLot withNotes(List<Note> changed) {
+        return new NeedleLot(id, place, title, share, species, condition, gathered, length, weight, bundle, colour,
+                blank, changed);
+    }
 }

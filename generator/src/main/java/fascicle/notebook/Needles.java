@@ -29,6 +29,15 @@ public record Needles(Optional<Noted<String>> lot, Optional<Noted<String>> from,
         return weighed.map(Noted::value).orElse(Weighed.DRY);
     }
 
+    /**
+     * The same needles, of which it is not said from which entry they are.
+     *
+     * @return a copy
+     */
+    public Needles withoutSource() {
+        return new Needles(lot, Optional.empty(), weight, bundles, sheaths, weighed);
+    }
+
     /** The sheaths that hold a bundle of needles. */
     public enum Sheaths implements Word {
         /** Left on. */

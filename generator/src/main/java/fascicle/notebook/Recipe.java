@@ -1,6 +1,7 @@
 package fascicle.notebook;
 
 import fascicle.measure.Quantity;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,6 +21,32 @@ import java.util.Optional;
 public record Recipe(Optional<Presoak> presoak, List<Treatment> before, Bath bath, List<HeatStep> heat,
         Optional<Noted<Span>> cool, List<Treatment> after, Optional<Noted<Span>> dry, Optional<Noted<Rinse>> rinse,
         List<Part> finish) {
+
+    /**
+     * The same recipe with another bath.
+     *
+     * @param changed its dyebath
+     * @return a copy
+     */
+    public Recipe withBath(Bath changed) {
+        return new Recipe(presoak, before, changed, heat, cool, after, dry, rinse, finish);
+    }
+
+    /**
+     * Every part of it, in the order of work: presoak, before, bath, after, finish.
+     *
+     * @return the parts
+     */
+    public List<Part> parts() {
+        List<Part> parts = new ArrayList<>();
+        presoak.ifPresent(bin -> parts.addAll(bin.with()));
+        before.forEach(treatment -> parts.addAll(treatment.with()));
+        parts.addAll(bath.dye());
+        parts.addAll(bath.assistants());
+        after.forEach(treatment -> parts.addAll(treatment.with()));
+        parts.addAll(finish);
+        return List.copyOf(parts);
+    }
 
     /**
      * A bin in which needles soak before they are dyed.

@@ -3,6 +3,8 @@ package fascicle.workings;
 import fascicle.notebook.Entry;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * The figures of one entry.
@@ -28,5 +30,21 @@ public record EntryWorking(Entry entry, NeedleFigures needles, BathFigures bath,
      */
     public String id() {
         return entry.id();
+    }
+
+    /**
+     * Everything the recipe names, in all its baths and at the end.
+     *
+     * @return the presoak's parts, then the others
+     */
+    public Stream<PartFigures> parts() {
+        return Stream.concat(presoak.stream().flatMap(bin -> bin.with().stream()), partsBesidePresoak());
+    }
+
+    /** The same without the presoak, which may be a bin that several pots share. */
+    Stream<PartFigures> partsBesidePresoak() {
+        Stream<PartFigures> treatments = Stream.concat(before.stream(), after.stream())
+                .flatMap(treatment -> treatment.with().stream());
+        return Stream.of(treatments, bath.parts().stream(), finish.stream()).flatMap(Function.identity());
     }
 }

@@ -17,10 +17,11 @@ import java.util.OptionalDouble;
  * @param owfPercent on the weight of the dry needles, per cent
  * @param gramsPerLitre in the liquor, g/L
  * @param by what the amount follows when the batch grows
- * @param about whether the figures rest on a rough amount
+ * @param about whether any of the figures rests on a rough one: the amount, the needles' weight or the liquor
+ * @param amountAbout whether the mass and the volume themselves do; 40 g on about 45 g of needles are still 40 g
  * @param spooned whether grams come from spoons, and so wander by a fifth
  * @param stockPercent strength of the stock it was measured from, g per 100 mL
  */
 public record PartFigures(Part part, String is, String called, Optional<String> asWritten, OptionalDouble grams,
         OptionalDouble ml, OptionalDouble owfPercent, OptionalDouble gramsPerLitre, Basis by, boolean about,
-        boolean spooned, OptionalDouble stockPercent) {}
+        boolean amountAbout, boolean spooned, OptionalDouble stockPercent) {}

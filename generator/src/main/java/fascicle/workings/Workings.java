@@ -1,16 +1,42 @@
 package fascicle.workings;
 
-import fascicle.colour.Lab;
+import fascicle.bath.Magnitude;
+import fascicle.notebook.Entry;
 import fascicle.notebook.Finding;
-import fascicle.notebook.NeedleLot;
+import fascicle.notebook.Ids;
+import fascicle.notebook.Method;
 import fascicle.notebook.Notebook;
+import fascicle.notebook.Noted;
+import fascicle.notebook.Recipe;
+import fascicle.notebook.Vessel;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Everything that is computed from one edition's notebook. */
 public final class Workings {
 
-    private Workings() {}
+    private final Notebook notebook;
+    private final Recipes recipes;
+    private final Map<String, EntryWorking> entries;
+    private final Map<String, MethodWorking> methods;
+    private final List<LotWorking> lots;
+    private final Map<Group.Kind, List<Group>> groups = new EnumMap<>(Group.Kind.class);
+
+    private Workings(Notebook notebook) {
+        this.notebook = notebook;
+        recipes = new Recipes(notebook);
+        methods = Notebook.byId(notebook.methods().stream().map(this::work).toList(), working -> working.method().id());
+        Bundles bundles = new Bundles(notebook);
+        entries = Notebook.byId(notebook.entries().stream().map(entry -> work(entry, bundles.of(entry))).toList(),
+                EntryWorking::id);
+        lots = notebook.lots().stream().map(lot -> new LotWorking(lot, Colours.of(lot))).toList();
+        Grouping grouping = new Grouping(notebook, entries());
+        for (Group.Kind kind : Group.Kind.values()) {
+            groups.put(kind, grouping.of(kind));
+        }
+    }
 
     /**
      * Computes a notebook's figures.
@@ -19,6 +45,140 @@ public final class Workings {
      * @return its workings
      */
     public static Workings of(Notebook notebook) {
-        return new Workings();
+        return new Workings(notebook);
+    }
+
+    /**
+     * What the figures were computed from.
+     *
+     * @return the notebook
+     */
+    public Notebook notebook() {
+        return notebook;
+    }
+
+    /**
+     * The figures of all entries.
+     *
+     * @return in the notebook's order
+     */
+    public List<EntryWorking> entries() {
+        return List.copyOf(entries.values());
+    }
+
+    /**
+     * The figures of an entry.
+     *
+     * @param id its id, in any case
+     * @return its figures, if there is such an entry
+     */
+    public Optional<EntryWorking> entry(String id) {
+        return Optional.ofNullable(entries.get(Ids.key(id)));
+    }
+
+    /**
+     * The figures of all methods.
+     *
+     * @return in the notebook's order
+     */
+    public List<MethodWorking> methods() {
+        return List.copyOf(methods.values());
+    }
+
+    /**
+     * The figures of a method.
+     *
+     * @param id its id, in any case
+     * @return its figures, if there is such a method
+     */
+    public Optional<MethodWorking> method(String id) {
+        return Optional.ofNullable(methods.get(Ids.key(id)));
+    }
+
+    /**
+     * The figures of all needle lots.
+     *
+     * @return in the notebook's order
+     */
+    public List<LotWorking> lots() {
+        return lots;
+    }
+
+    /**
+     * Entries by what they have in common. Every lot, dye and method has a group, with no entries where it was never
+     * used; of the other kinds there are only groups with an entry.
+     *
+     * @param kind what they have in common
+     * @return families in the order of the standard, conditions from green to glycerined and then the maker's own, lots,
+     *     dyes and methods in the notebook's order, days and years oldest first
+     */
+    public List<Group> groups(Group.Kind kind) {
+        return groups.getOrDefault(kind, List.of());
+    }
+
+    /**
+     * One group.
+     *
+     * @param kind what its entries have in common
+     * @param id which one, in any case
+     * @return the group, if there is one
+     */
+    public Optional<Group> group(Group.Kind kind, String id) {
+        return groups(kind).stream().filter(group -> Ids.same(group.id(), id)).findFirst();
+    }
+
+    /**
+     * Works a recipe out for another weight of needles. The liquor ratio stays; what follows from no known figure is
+     * unknown, so that a recipe whose own needles were never weighed still gives what it says in {@code % owf}.
+     *
+     * @param id an entry's or a method's id, in any case
+     * @param grams of dry needles
+     * @return the quantities, if there is such an entry or method
+     * @throws IllegalArgumentException if the weight is 0 or less or not finite
+     */
+    public Optional<Scaled> scale(String id, double grams) {
+        if (!(grams > 0) || !Double.isFinite(grams)) {
+            throw new IllegalArgumentException("a recipe is scaled to more than 0 g of needles: " + grams);
+        }
+        return entry(id).map(found -> scaled(found.id(), found.entry().recipe(), recipe(found), grams))
+                .or(() -> method(id).map(found -> scaled(found.method().id(), found.method().recipe(),
+                        recipes.ofMethod(found.method()), grams)));
+    }
+
+    /**
+     * What only computing reveals: impossible baths, and what a maker may want to know.
+     *
+     * @return in order of file, line and column
+     */
+    public List<Finding> findings() {
+        return new Checks(this, recipes).findings();
+    }
+
+    /** An entry's recipe, from which it can be worked out for other needles. */
+    WorkedRecipe recipe(EntryWorking working) {
+        return recipes.ofEntry(working.entry(), Bundles.dry(working.needles()));
+    }
+
+    private EntryWorking work(Entry entry, NeedleFigures needles) {
+        WorkedRecipe recipe = recipes.ofEntry(entry, Bundles.dry(needles));
+        return new EntryWorking(entry, needles, recipe.bath().figures(), recipe.presoakFigures(),
+                WorkedRecipe.figures(recipe.before()), WorkedRecipe.figures(recipe.after()), recipe.finishFigures(),
+                Heat.of(entry.recipe().heat()), Colours.of(entry, needles.lot()));
+    }
+
+    private MethodWorking work(Method method) {
+        WorkedRecipe recipe = recipes.ofMethod(method);
+        return new MethodWorking(method, Recipes.weight(method).value(), recipe.bath().figures(),
+                recipe.presoakFigures(), WorkedRecipe.figures(recipe.before()), WorkedRecipe.figures(recipe.after()),
+                recipe.finishFigures(), Heat.of(method.recipe().heat()));
+    }
+
+    private Scaled scaled(String id, Recipe recipe, WorkedRecipe worked, double grams) {
+        WorkedRecipe scaled = worked.scaledTo(Magnitude.of(grams));
+        Optional<String> vessel = recipes.vessel(recipe).map(Vessel::id)
+                .or(() -> recipe.bath().vessel().map(Noted::value));
+        return new Scaled(id, grams, scaled.bath().liquor().total().value(), scaled.bath().liquor().water().value(),
+                vessel, scaled.bath().partFigures(), scaled.presoakFigures(), WorkedRecipe.figures(scaled.before()),
+                WorkedRecipe.figures(scaled.after()), scaled.finishFigures());
     }
 }

@@ -1,0 +1,24 @@
+package fascicle.bath;
+
+/**
+ * What amounts follow: the needles and the liquor of one bath.
+ *
+ * @param needles weight of the dry needles, g
+ * @param liquor all the liquid in the bath, mL
+ */
+public record Batch(Magnitude needles, Magnitude liquor) {
+
+    /**
+     * How much there is of what an amount follows.
+     *
+     * @param basis what an amount follows
+     * @return g of needles, mL of liquor, or one batch
+     */
+    public Magnitude size(Basis basis) {
+        return switch (basis) {
+            case NEEDLES -> needles;
+            case BATH -> liquor;
+            case BATCH -> Magnitude.ONE;
+        };
+    }
+}

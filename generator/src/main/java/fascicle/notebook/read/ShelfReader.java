@@ -1,0 +1,146 @@
+package fascicle.notebook.read;
+
+import fascicle.bath.Basin;
+import fascicle.measure.Dimension;
+import fascicle.measure.Quantity;
+import fascicle.notebook.Dye;
+import fascicle.notebook.Method;
+import fascicle.notebook.NeedleLot;
+import fascicle.notebook.Note;
+import fascicle.notebook.Noted;
+import fascicle.notebook.Vessel;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads what entries refer to: needle lots, dyes, vessels, methods. */
+final class ShelfReader {
+
+    private static final Scalar<Quantity> MASS = Scalar.quantity(Dimension.MASS);
+    private static final Scalar<Quantity> LENGTH = Scalar.quantity(Dimension.LENGTH);
+    private static final double MOST = 1_000_000;
+
+    private ShelfReader() {}
+
+    private enum Shape { ROUND, OVAL, RECTANGULAR }
+
+    private enum Signal { DANGER, WARNING }
+
+    static NeedleLot lot(Fields fields, String id, List<Note> notes) {
+        NeedleLot lot = new NeedleLot(id, fields.place(), fields.text("title"), EntryReader.share(fields),
+                fields.text("species"), fields.text("condition"), fields.read("gathered", Scalar.DATE),
+                fields.read("length", LENGTH), fields.read("weight", MASS), bundle(fields),
+                ColourReader.readings(fields, "colour"), ColourReader.readings(fields, "blank"), notes);
+        fields.done();
+        return lot;
+    }
+
+    private static Optional<NeedleLot.Bundle> bundle(Fields fields) {
+        return fields.map("bundle").flatMap(map -> {
+            Optional<Noted<Quantity>> weight = map.read("weight", MASS);
+            Optional<Noted<Double>> counted = map.read("counted", Scalar.number(0.01, MOST));
+            if (!map.has("weight") || !map.has("counted")) {
+                map.findings().error(map.place(), "“bundle” needs both a weight and how many were counted, as in "
+                        + "{weight: 150 g, counted: 10}");
+            }
+            map.done();
+            return weight.flatMap(grams -> counted.map(count -> new NeedleLot.Bundle(grams, count)));
+        });
+    }
+
+    static Dye dye(Fields fields, String id, List<Note> notes) {
+        Dye dye = new Dye(id, fields.place(), fields.text("title"), EntryReader.share(fields),
+                fields.word("kind", Dye.Kind.class), fields.word("type", Dye.Type.class),
+                fields.word("form", Dye.Form.class), fields.read("acidity", Scalar.PERCENT),
+                fields.word("acid", Dye.Acid.class), levelTeaspoon(fields), fields.read("density", Scalar.DENSITY),
+                pack(fields), bought(fields), label(fields), fields.list("cautions", Scalar.TEXT), notes);
+        fields.done();
+        return dye;
+    }
+
+    private static Optional<Dye.LevelTeaspoon> levelTeaspoon(Fields fields) {
+        return fields.map("level-tsp").flatMap(map -> {
+            Optional<Noted<Quantity>> weight = map.read("weight", MASS);
+            Optional<Noted<Double>> weighed = map.read("weighed", Scalar.number(1, MOST));
+            if (!map.has("weight")) {
+                map.findings().error(map.place(), "“level-tsp” lacks the weight of a level teaspoon; add "
+                        + "“weight: 3.1 g”");
+            }
+            map.done();
+            return weight.map(grams -> new Dye.LevelTeaspoon(grams, weighed));
+        });
+    }
+
+    private static Optional<Dye.Pack> pack(Fields fields) {
+        return fields.map("pack").map(map -> {
+            Dye.Pack pack = new Dye.Pack(holds(map), map.read("price", Scalar.number(0, MOST)));
+            map.done();
+            return pack;
+        });
+    }
+
+    private static Optional<Noted<Quantity>> holds(Fields map) {
+        return map.read("holds", (text, kitchen) -> {
+            try {
+                return MASS.read(text, kitchen);
+            } catch (Unreadable noMass) {
+                try {
+                    return Scalar.quantity(Dimension.VOLUME).read(text, kitchen);
+                } catch (Unreadable noVolume) {
+                    throw noMass;
+                }
+            }
+        });
+    }
+
+    private static List<Dye.Purchase> bought(Fields fields) {
+        List<Dye.Purchase> bought = new ArrayList<>();
+        for (Fields map : fields.maps("bought")) {
+            bought.add(new Dye.Purchase(map.read("on", Scalar.DATE), map.read("packs", Scalar.number(0, MOST))));
+            map.done();
+        }
+        return List.copyOf(bought);
+    }
+
+    private static Optional<Dye.Label> label(Fields fields) {
+        return fields.map("label").map(map -> {
+            Dye.Label label = new Dye.Label(map.word("signal", Signal.class).map(noted -> noted.map(Fields::spelled)),
+                    map.list("says", Scalar.TEXT));
+            map.done();
+            return label;
+        });
+    }
+
+    static Vessel vessel(Fields fields, String id) {
+        Vessel vessel = new Vessel(id, fields.place(), fields.text("title"), basin(fields),
+                fields.read("height", LENGTH), fields.word("made-of", Vessel.Material.class),
+                fields.read("lid", Scalar.TRUTH));
+        fields.done();
+        return vessel;
+    }
+
+    private static Optional<Basin> basin(Fields fields) {
+        Optional<Shape> shape = fields.word("shape", Shape.class).map(Noted::value);
+        Optional<Double> diameter = centimetres(fields, "diameter");
+        Optional<Double> length = centimetres(fields, "length");
+        Optional<Double> width = centimetres(fields, "width");
+        return shape.flatMap(found -> switch (found) {
+            case ROUND -> diameter.map(Basin.Round::new);
+            case OVAL -> length.flatMap(l -> width.map(w -> new Basin.Oval(l, w)));
+            case RECTANGULAR -> length.flatMap(l -> width.map(w -> new Basin.Rectangular(l, w)));
+        });
+    }
+
+    private static Optional<Double> centimetres(Fields fields, String key) {
+        return fields.read(key, LENGTH).map(noted -> noted.value().value()).filter(length -> length > 0);
+    }
+
+    static Method method(Fields fields, String id, List<Note> notes) {
+        Method method = new Method(id, fields.place(), fields.text("title"), EntryReader.share(fields),
+                fields.text("method"), fields.read("for", MASS), fields.word("skill", Method.Skill.class),
+                RecipeReader.needles(fields), RecipeReader.recipe(fields), ColourReader.single(fields, "target"),
+                notes, false);
+        fields.done();
+        return method;
+    }
+}

@@ -1,0 +1,97 @@
+package fascicle.workings;
+
+import fascicle.bath.Amount;
+import fascicle.bath.Basis;
+import fascicle.notebook.Dye;
+import fascicle.notebook.Findings;
+import fascicle.notebook.Method;
+import fascicle.notebook.Needles;
+import fascicle.notebook.Noted;
+import fascicle.notebook.Part;
+import fascicle.notebook.Place;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Whether amounts are such as one weighs out. Of a plant any amount may be right, and of a liquid as it is sold, whose
+ * strength nobody said.
+ */
+final class AmountChecks {
+
+    private static final double MOST_DYE = 20;
+    private static final double MOST_OF_ANYTHING = 100;
+    private static final double MOST_IN_A_LITRE = 100;
+    private static final double MOST_NEEDLES = 5000;
+
+    private final Recipes recipes;
+    private final Findings findings;
+
+    AmountChecks(Recipes recipes, Findings findings) {
+        this.recipes = recipes;
+        this.findings = findings;
+    }
+
+    /** Checks everything that a recipe names. */
+    void check(WorkedRecipe recipe) {
+        recipe.bath().figures().dye().forEach(part -> check(part, true));
+        recipe.bath().figures().assistants().forEach(part -> check(part, false));
+        soaks(recipe.presoakFigures().stream().toList());
+        soaks(WorkedRecipe.figures(recipe.before()));
+        soaks(WorkedRecipe.figures(recipe.after()));
+        recipe.finishFigures().forEach(part -> check(part, false));
+    }
+
+    /** Checks the weight of an entry's needles. */
+    void weight(EntryWorking working) {
+        Needles needles = working.entry().needles();
+        Optional<Place> place = needles.weight().<Noted<?>>map(noted -> noted).or(needles::bundles).map(Noted::place);
+        working.needles().grams().ifPresent(grams -> weight(grams, place.orElse(working.entry().place())));
+    }
+
+    /** Checks the weight that a method is for. */
+    void weight(Method method) {
+        method.forWeight().ifPresent(noted -> weight(noted.value().value(), noted.place()));
+    }
+
+    private void weight(double grams, Place place) {
+        if (grams > MOST_NEEDLES) {
+            findings.warning(place, Say.weight(grams) + " of needles is more than " + Say.weight(MOST_NEEDLES)
+                    + " in one pot; check the figure and its unit");
+        }
+    }
+
+    private void soaks(List<SoakFigures> soaks) {
+        soaks.forEach(soak -> soak.with().forEach(part -> check(part, false)));
+    }
+
+    private void check(PartFigures figures, boolean amongDyes) {
+        Substance thing = recipes.thing(figures.part());
+        if (thing.isPlant() || figures.owfPercent().isEmpty() || isSoldLiquid(thing, figures.part())) {
+            return;
+        }
+        double owf = figures.owfPercent().getAsDouble();
+        boolean dye = thing.kind().map(Dye.Kind.DYE::equals).orElse(amongDyes);
+        boolean asMuchAsSaltMayBe = figures.by() == Basis.BATH && figures.gramsPerLitre().isPresent()
+                && figures.gramsPerLitre().getAsDouble() <= MOST_IN_A_LITRE;
+        if (dye && owf > MOST_DYE) {
+            absurd(figures, owf, MOST_DYE, "of a dye");
+        } else if (!dye && owf > MOST_OF_ANYTHING && !asMuchAsSaltMayBe) {
+            absurd(figures, owf, MOST_OF_ANYTHING, "of anything but a plant");
+        }
+    }
+
+    private void absurd(PartFigures figures, double owf, double most, String ofWhat) {
+        Part part = figures.part();
+        Place place = part.amount().map(Noted::place).orElse(part.is().place());
+        findings.warning(place, "“" + figures.asWritten().orElse("") + "” of " + figures.called() + " comes to "
+                + Say.figure(owf) + " % owf, more than the " + Say.figure(most) + " % owf that one expects at most "
+                + ofWhat + "; check the figure and its unit, or say “form: plant” in its file if it is one");
+    }
+
+    private static boolean isSoldLiquid(Substance thing, Part part) {
+        Optional<Amount> amount = Line.amount(part);
+        boolean weighedOnNeedles = amount.filter(written -> written instanceof Amount.OnNeedles).isPresent();
+        boolean stock = amount.filter(written -> written instanceof Amount.OfStock).isPresent();
+        return thing.isLiquid(amount) && !weighedOnNeedles && !stock;
+    }
+}

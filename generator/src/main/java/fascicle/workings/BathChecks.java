@@ -1,0 +1,140 @@
+package fascicle.workings;
+
+import fascicle.bath.Liquor;
+import fascicle.measure.Quantity;
+import fascicle.notebook.Bath;
+import fascicle.notebook.Findings;
+import fascicle.notebook.HeatStep;
+import fascicle.notebook.Noted;
+import fascicle.notebook.Place;
+import fascicle.notebook.Recipe;
+import fascicle.notebook.Water;
+import java.util.List;
+import java.util.Optional;
+
+/** Whether baths can be, and whether their water, heat and acidity are as such baths are. */
+final class BathChecks {
+
+    private static final double MOST_WATER = 200_000;
+    private static final double LEAST_RATIO = 3;
+    private static final double MOST_RATIO = 500;
+    private static final double HOTTEST = 120;
+    private static final double SOUREST = 2;
+    private static final double SWEETEST = 12;
+
+    private final Findings findings;
+
+    BathChecks(Findings findings) {
+        this.findings = findings;
+    }
+
+    /**
+     * Checks the baths of a recipe.
+     *
+     * @param called the entry or method it is of
+     * @param recipe as written
+     * @param worked as worked out
+     * @param whole where its entry or method begins
+     */
+    void check(String called, Recipe recipe, WorkedRecipe worked, Place whole) {
+        Bath bath = recipe.bath();
+        Place place = bath.water().map(Noted::place).orElse(whole);
+        if (worked.bath().liquor().impossible()) {
+            impossible("“" + called + "”", worked.bath().liquor(), place);
+        } else {
+            worked.bath().ratio().value().ifPresent(ratio -> ratio(ratio, bath.water(), place));
+        }
+        soaks("presoak", worked.presoak().stream().toList(), whole);
+        soaks("treatment before the bath", worked.before(), whole);
+        soaks("treatment after the bath", worked.after(), whole);
+        waters(recipe);
+        liquor(worked, bath.water());
+        heat(recipe);
+        bath.ph().ifPresent(this::ph);
+    }
+
+    private void impossible(String what, Liquor liquor, Place place) {
+        if (liquor.total().known()) {
+            findings.error(place, "in " + what + " the liquid parts come to "
+                    + Say.volume(liquor.liquidParts().orThrow()) + " but the liquor is only "
+                    + Say.volume(liquor.total().orThrow()) + ": use a stronger stock, or a higher ratio");
+        } else {
+            findings.error(place, "in " + what + " the liquid parts in g/L alone are more than a litre in every litre "
+                    + "of liquor: use a stronger solution, or less of it");
+        }
+    }
+
+    private void soaks(String what, List<Soak> soaks, Place whole) {
+        soaks.stream().map(soak -> soak.mixture().liquor()).filter(Liquor::impossible)
+                .forEach(liquor -> impossible("the " + what, liquor, whole));
+    }
+
+    private void ratio(double ratio, Optional<Noted<Water>> water, Place place) {
+        if (ratio < LEAST_RATIO || ratio > MOST_RATIO) {
+            findings.warning(place, written(water) + "gives " + Say.figure(ratio) + " mL of liquor to a gram of needles, "
+                    + "where " + Say.figure(LEAST_RATIO) + " to " + Say.figure(MOST_RATIO)
+                    + " is usual; check the water and the weight");
+        }
+    }
+
+    private void waters(Recipe recipe) {
+        recipe.presoak().flatMap(Recipe.Presoak::water).ifPresent(this::water);
+        recipe.before().forEach(treatment -> treatment.water().ifPresent(this::water));
+        recipe.after().forEach(treatment -> treatment.water().ifPresent(this::water));
+        recipe.bath().extract().flatMap(Bath.Extract::water).ifPresent(this::water);
+        recipe.bath().water().filter(noted -> noted.value() instanceof Water.Poured)
+                .ifPresent(noted -> water(noted.map(water -> ((Water.Poured) water).volume())));
+    }
+
+    private void water(Noted<Quantity> water) {
+        if (water.value().value() > MOST_WATER) {
+            findings.warning(water.place(), "“" + water.written() + "” of water is more than "
+                    + Say.volume(MOST_WATER) + "; check the figure and its unit");
+        }
+    }
+
+    /** A liquor that was not measured may still come to more than any pot. */
+    private void liquor(WorkedRecipe worked, Optional<Noted<Water>> water) {
+        worked.bath().liquor().total().value().ifPresent(total -> {
+            if (total > MOST_WATER && water.isPresent() && !(water.get().value() instanceof Water.Poured)) {
+                findings.warning(water.get().place(), written(water) + "makes " + Say.volume(total)
+                        + " of liquor, more than " + Say.volume(MOST_WATER) + "; check it and the weight of the needles");
+            }
+        });
+    }
+
+    private void heat(Recipe recipe) {
+        recipe.heat().forEach(this::heat);
+        recipe.before().forEach(treatment -> treatment.heat().forEach(this::heat));
+        recipe.after().forEach(treatment -> treatment.heat().forEach(this::heat));
+        recipe.bath().extract().ifPresent(extract -> extract.heat().forEach(this::heat));
+    }
+
+    private void heat(HeatStep step) {
+        step.to().ifPresent(to -> {
+            if (to.value() instanceof HeatStep.Degrees degrees) {
+                temperature(to.map(unused -> degrees.temperature()));
+            }
+        });
+        step.from().ifPresent(this::temperature);
+    }
+
+    private void temperature(Noted<Quantity> temperature) {
+        if (temperature.value().value() > HOTTEST) {
+            findings.warning(temperature.place(), "“" + temperature.written() + "” is hotter than "
+                    + Say.figure(HOTTEST) + " °C, which no open pot reaches; check the figure, and whether °F is meant");
+        }
+    }
+
+    private void ph(Bath.Ph ph) {
+        double reads = ph.reads().value();
+        if (reads < SOUREST || reads > SWEETEST) {
+            findings.warning(ph.reads().place(), "a bath of pH “" + ph.reads().written() + "” is outside "
+                    + Say.figure(SOUREST) + " to " + Say.figure(SWEETEST) + ", where dyebaths are; check the reading");
+        }
+    }
+
+    private static String written(Optional<Noted<Water>> water) {
+        return water.map(noted -> "“" + noted.written() + "” ").orElse("the bath ");
+    }
+}

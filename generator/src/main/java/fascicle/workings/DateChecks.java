@@ -1,0 +1,61 @@
+package fascicle.workings;
+
+import fascicle.notebook.Entry;
+import fascicle.notebook.Findings;
+import fascicle.notebook.Ids;
+import fascicle.notebook.Kept;
+import fascicle.notebook.NeedleLot;
+import fascicle.notebook.Notebook;
+import fascicle.notebook.Noted;
+import java.util.Map;
+import java.util.Optional;
+
+/** Whether things happened one after the other. */
+final class DateChecks {
+
+    private final Notebook notebook;
+    private final Findings findings;
+    private final Map<String, NeedleLot> lots;
+    private final Map<String, Entry> entries;
+
+    DateChecks(Notebook notebook, Findings findings) {
+        this.notebook = notebook;
+        this.findings = findings;
+        lots = Notebook.byId(notebook.lots(), NeedleLot::id);
+        entries = Notebook.byId(notebook.entries(), Entry::id);
+    }
+
+    /** Checks every entry. */
+    void check() {
+        for (Entry entry : notebook.entries()) {
+            entry.needles().lot().ifPresent(lot -> gathered(entry, lot));
+            entry.needles().from().ifPresent(from -> earlier(entry, from, "the needles"));
+            entry.recipe().bath().reuses().ifPresent(reuses -> earlier(entry, reuses, "the bath"));
+            entry.kept().flatMap(Kept::since).ifPresent(since -> {
+                if (since.value().isBefore(entry.date())) {
+                    findings.warning(since.place(), "kept since “" + since.written() + "”, but the needles were dyed on "
+                            + entry.date() + "; one of the dates is wrong");
+                }
+            });
+        }
+    }
+
+    private void gathered(Entry entry, Noted<String> named) {
+        Optional.ofNullable(lots.get(Ids.key(named.value()))).flatMap(NeedleLot::gathered).ifPresent(gathered -> {
+            if (gathered.value().isAfter(entry.date())) {
+                findings.warning(named.place(), "needles of “" + named.written() + "” were gathered on " + gathered.value()
+                        + ", after this dye day of " + entry.date() + "; check both dates, and whether another lot is "
+                        + "meant");
+            }
+        });
+    }
+
+    private void earlier(Entry entry, Noted<String> named, String what) {
+        Optional.ofNullable(entries.get(Ids.key(named.value()))).ifPresent(other -> {
+            if (other.date().isAfter(entry.date())) {
+                findings.warning(named.place(), what + " came from “" + named.written() + "”, dyed on " + other.date()
+                        + ", after this dye day of " + entry.date() + "; name an earlier entry");
+            }
+        });
+    }
+}

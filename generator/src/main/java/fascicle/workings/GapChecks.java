@@ -1,0 +1,113 @@
+package fascicle.workings;
+
+import fascicle.bath.Amount;
+import fascicle.bath.Basis;
+import fascicle.notebook.Dye;
+import fascicle.notebook.Entry;
+import fascicle.notebook.Findings;
+import fascicle.notebook.Ids;
+import fascicle.notebook.Method;
+import fascicle.notebook.Needles;
+import fascicle.notebook.Noted;
+import fascicle.notebook.Origin;
+import fascicle.notebook.Outcome;
+import fascicle.notebook.Part;
+import fascicle.notebook.Recipe;
+import fascicle.notebook.Water;
+import java.util.HashSet;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** What was left out and is missed: weights, colours, densities. */
+final class GapChecks {
+
+    private final Recipes recipes;
+    private final Findings findings;
+    private final Set<String> withoutDensity = new HashSet<>();
+
+    GapChecks(Recipes recipes, Findings findings) {
+        this.recipes = recipes;
+        this.findings = findings;
+    }
+
+    /** Checks an entry. */
+    void check(EntryWorking working, WorkedRecipe recipe) {
+        Entry entry = working.entry();
+        if (working.needles().grams().isEmpty()) {
+            weight(working);
+        }
+        if (entry.verdict().filter(Outcome.Verdict.WORKED::equals).isPresent() && entry.colour().isEmpty()) {
+            findings.warning(entry.place(), "“" + entry.called() + "” worked but has no colour; add a reading of the dry "
+                    + "needles under “colour:”, so that it can be found and repeated");
+        }
+        densities(recipe);
+    }
+
+    /** Checks a method. */
+    void check(Method method, WorkedRecipe recipe) {
+        if (!Recipes.weight(method).known()) {
+            bare(method, recipe).ifPresent(written -> findings.warning(method.place(), "“for:” is missing: “" + written
+                    + "” is for a certain weight of needles, and nobody can tell which; add it, such as “for: 50 g”"));
+        }
+        densities(recipe);
+    }
+
+    private void weight(EntryWorking working) {
+        Entry entry = working.entry();
+        Needles needles = entry.needles();
+        if (needles.weight().isPresent()) {
+            findings.warning(needles.weight().get().place(), "“" + needles.weight().get().written()
+                    + "” is no weight of needles to reckon with; write what they weighed, such as 45 g");
+        } else if (needles.bundles().isPresent()) {
+            String lot = working.needles().lot().map(found -> "“" + found.called() + "”").orElse("the lot");
+            findings.warning(needles.bundles().get().place(), "“" + needles.bundles().get().written() + "” bundles have "
+                    + "no weight, because " + lot + " does not say what a bundle weighs; add “bundle: {weight: …, "
+                    + "counted: …}” there, or the weight here");
+        } else {
+            findings.warning(entry.place(), "“" + entry.called() + "” does not say what its needles weighed; add a weight "
+                    + "or a number of bundles under “needles:” (about is welcome)");
+        }
+    }
+
+    private void densities(WorkedRecipe recipe) {
+        recipe.lines().forEach(line -> {
+            Optional<Amount> amount = Line.amount(line.part());
+            Optional<Dye> dye = line.thing().dye();
+            if (dye.isPresent() && line.thing().lacksDensity(amount) && withoutDensity.add(Ids.key(line.thing().id()))) {
+                findings.warning(dye.get().place(), "“" + line.thing().called() + "” is measured by spoons or cups (“"
+                        + line.part().amount().map(Noted::written).orElse("") + "”) but nothing says what they weigh; "
+                        + "add “level-tsp: {weight: …}” or “density:”, or “form: liquid” if it is one");
+            }
+        });
+    }
+
+    /** The first of a method's own amounts that is for its weight, in its maker's words. */
+    private static Optional<String> bare(Method method, WorkedRecipe recipe) {
+        Stream<Noted<?>> amounts = recipe.lines().filter(GapChecks::isBare)
+                .flatMap(line -> line.part().amount().stream());
+        return Stream.concat(waters(method.recipe()), amounts).filter(noted -> isOwn(noted.origin(), method))
+                .map(Noted::written).findFirst();
+    }
+
+    private static Stream<Noted<?>> waters(Recipe recipe) {
+        Stream<Noted<?>> treatments = Stream.concat(recipe.before().stream(), recipe.after().stream())
+                .flatMap(treatment -> treatment.water().stream());
+        Stream<Noted<?>> presoak = recipe.presoak().flatMap(Recipe.Presoak::water).<Noted<?>>map(water -> water).stream();
+        Stream<Noted<?>> bath = recipe.bath().water().filter(water -> water.value() instanceof Water.Poured)
+                .<Noted<?>>map(water -> water).stream();
+        return Stream.concat(bath, Stream.concat(presoak, treatments));
+    }
+
+    private static boolean isBare(Line line) {
+        Part part = line.part();
+        return line.by() != Basis.BATCH && Line.amount(part)
+                .filter(amount -> !(amount instanceof Amount.OnNeedles) && !(amount instanceof Amount.PerLitre)
+                        && !(amount instanceof Amount.Unsized))
+                .isPresent();
+    }
+
+    private static boolean isOwn(Origin origin, Method method) {
+        return !(origin instanceof Origin.Method from) || Ids.same(from.method(), method.id());
+    }
+}

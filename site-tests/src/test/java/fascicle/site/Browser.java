@@ -1,0 +1,157 @@
+package fascicle.site;
+
+import java.io.File;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import java.util.stream.Stream;
+import org.openqa.selenium.OutputType;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.print.PageSize;
+import org.openqa.selenium.print.PrintOptions;
+
+/**
+ * A headless Chromium of this machine, with nothing fetched and no network needed.
+ *
+ * <p>Sizes are CSS pixels. {@link #driver()} is there for what has no word here: to find, click and type.
+ */
+public final class Browser implements AutoCloseable {
+
+    /** A narrow phone. */
+    public static final int PHONE = 360;
+
+    /** A laptop. */
+    public static final int LAPTOP = 1280;
+
+    private static final int HEIGHT = 800;
+
+    /** Held here, because a logger that nobody holds forgets its level. */
+    private static final Logger DRIVER_CHATTER = Logger.getLogger("org.openqa.selenium");
+
+    private final ChromeDriver driver;
+
+    private Browser(ChromeDriver driver) {
+        this.driver = driver;
+    }
+
+    /**
+     * Opens a browser.
+     *
+     * @param width the width of the page, in CSS pixels
+     * @param flags more of Chromium's own flags
+     * @throws IllegalStateException if Chromium or its driver is not installed
+     */
+    public static Browser open(int width, String... flags) {
+        DRIVER_CHATTER.setLevel(Level.SEVERE);
+        LoggingPreferences logs = new LoggingPreferences();
+        logs.enable(LogType.BROWSER, Level.ALL);
+        ChromeOptions options = new ChromeOptions();
+        options.setBinary(program("chromium", "chromium-browser", "google-chrome"));
+        // No sandbox and no shared memory: containers, where tests run as root, offer neither.
+        options.addArguments(
+                "--headless=new",
+                "--no-sandbox",
+                "--disable-dev-shm-usage",
+                "--disable-gpu",
+                "--hide-scrollbars",
+                "--force-color-profile=srgb",
+                "--lang=en-GB");
+        options.addArguments(flags);
+        options.setCapability("goog:loggingPrefs", logs);
+        ChromeDriverService service = new ChromeDriverService.Builder()
+                .usingDriverExecutable(program("chromedriver"))
+                .usingAnyFreePort()
+                .build();
+        Browser browser = new Browser(new ChromeDriver(service, options));
+        browser.width(width);
+        return browser;
+    }
+
+    /** Makes the page this wide, in CSS pixels; narrower than any window may be, if need be. */
+    public Browser width(int width) {
+        driver.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of("width", width, "height", HEIGHT, "deviceScaleFactor", 1, "mobile", false));
+        return this;
+    }
+
+    /** Opens a file from the disk, as a double click does, and waits until it is loaded. */
+    public Browser show(Path file) {
+        driver.get(file.toUri().toString());
+        return this;
+    }
+
+    /** What the pages have written to the console since this was last asked, of the level warning or severe. */
+    public List<String> complaints() {
+        return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
+                .filter(entry -> entry.getLevel().intValue() >= Level.WARNING.intValue())
+                .map(entry -> entry.getLevel() + " " + entry.getMessage())
+                .toList();
+    }
+
+    /** How far the page can be scrolled sideways, in CSS pixels; 0 where it fits. */
+    public long sidewaysScroll() {
+        return (Long) script("const page = document.documentElement;"
+                + "return Math.max(page.scrollWidth, document.body.scrollWidth) - page.clientWidth;");
+    }
+
+    /** The value that a script's {@code return} gives, {@code null} excluded. */
+    public Object script(String script, Object... arguments) {
+        return Objects.requireNonNull(driver.executeScript(script, arguments), script);
+    }
+
+    /** Keeps a picture of what is in view, in {@code target/screens/NAME.png}. */
+    public Path screenshot(String name) {
+        return keep(name + ".png", driver.getScreenshotAs(OutputType.BYTES));
+    }
+
+    /** Prints the page on A4, in {@code target/screens/NAME.pdf}. */
+    public Path print(String name) {
+        PrintOptions paper = new PrintOptions();
+        paper.setPageSize(new PageSize(29.7, 21.0));
+        return keep(name + ".pdf", Base64.getDecoder().decode(driver.print(paper).getContent()));
+    }
+
+    /** The driver itself. */
+    public ChromeDriver driver() {
+        return driver;
+    }
+
+    @Override
+    public void close() {
+        driver.quit();
+    }
+
+    private static Path keep(String name, byte[] content) {
+        try {
+            Path folder = Files.createDirectories(Checkout.target().resolve("screens"));
+            return Files.write(folder.resolve(name), content);
+        } catch (IOException problem) {
+            throw new UncheckedIOException(problem);
+        }
+    }
+
+    private static File program(String... names) {
+        List<Path> folders = Stream.of(System.getenv("PATH").split(File.pathSeparator))
+                .map(Path::of)
+                .toList();
+        return Stream.of(names)
+                .flatMap(name -> folders.stream().map(folder -> folder.resolve(name)))
+                .filter(Files::isExecutable)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("Not on the PATH: " + String.join(", ", names)
+                        + "; site-tests/everything installs what the tests need"))
+                .toFile();
+    }
+}
