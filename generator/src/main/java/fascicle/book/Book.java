@@ -43,11 +43,9 @@ import java.util.stream.Stream;
  */
 public final class Book {
 
-    private final Notebook notebook;
     private final Map<String, Supplier<byte[]>> files = new TreeMap<>();
 
     private Book(Workings workings, Edition edition, Theme theme) {
-        this.notebook = workings.notebook();
         Words words = Words.shipped();
         Figures figures = new Figures(words);
         Addresses addresses = new Addresses(workings, figures);
@@ -114,9 +112,10 @@ public final class Book {
     /**
      * What the cleaner takes out of the maker's words; no page is made to learn it.
      *
+     * @param notebook any notebook
      * @return warnings, in order of file and line
      */
-    public List<Finding> findings() {
+    public static List<Finding> takenOutOf(Notebook notebook) {
         Findings findings = new Findings();
         notes(notebook).map(TakenOut::of).forEach(findings::addAll);
         return findings.sorted();
