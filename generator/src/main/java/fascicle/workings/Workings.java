@@ -133,7 +133,7 @@ public final class Workings {
      *
      * @param id an entry's or a method's id, in any case
      * @param grams of dry needles
-     * @return the quantities, if there is such an entry or method
+     * @return the quantities, if there is such an entry or method and more than its title may be shown
      * @throws IllegalArgumentException if the weight is 0 or less or not finite
      */
     public Optional<Scaled> scale(String id, double grams) {
@@ -141,7 +141,7 @@ public final class Workings {
             throw new IllegalArgumentException("a recipe is scaled to more than 0 g of needles: " + grams);
         }
         return entry(id).map(found -> scaled(found.id(), found.entry().recipe(), recipe(found), grams))
-                .or(() -> method(id).map(found -> scaled(found.method().id(), found.method().recipe(),
+                .or(() -> method(id).filter(found -> !found.method().titleOnly()).map(found -> scaled(found.method().id(), found.method().recipe(),
                         recipes.ofMethod(found.method()), grams)));
     }
 
