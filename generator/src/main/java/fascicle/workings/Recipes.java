@@ -103,12 +103,15 @@ final class Recipes {
         List<Line> dye = lines(bath.dye(), true, id, source -> Optional.of(source.bath()));
         List<Line> others = lines(bath.assistants(), false, id, source -> Optional.of(source.bath()));
         Magnitude standing = standing(bath);
-        if (bath.water().isEmpty()) {
+        // A bath that was there already was not poured as the method says.
+        Optional<Noted<Water>> given = bath.water().filter(water -> bath.reuses().isEmpty()
+                || !(water.value() instanceof Water.Poured) || isWrittenFor(water.origin(), id));
+        if (given.isEmpty()) {
             return bath.reuses().isPresent()
                     ? Mixture.poured(Magnitude.ZERO, standing, needles, dye, others).withoutWater()
                     : Mixture.poured(Magnitude.UNKNOWN, standing, needles, dye, others);
         }
-        Noted<Water> water = bath.water().get();
+        Noted<Water> water = given.get();
         if (water.value() instanceof Water.ByRatio ratio) {
             return Mixture.byRatio(Magnitude.of(ratio.millilitresPerGram()), standing, needles, dye, others);
         }

@@ -133,7 +133,7 @@ public final class Workings {
      *
      * @param id an entry's or a method's id, in any case
      * @param grams of dry needles
-     * @return the quantities, if there is such an entry or method
+     * @return the quantities, if there is such an entry or method and more than its title may be shown
      * @throws IllegalArgumentException if the weight is 0 or less or not finite
      */
     public Optional<Scaled> scale(String id, double grams) {
