@@ -58,7 +58,6 @@ final class Draft {
     private final List<Recipe.Treatment> before = new ArrayList<>();
     private final List<HeatStep> heat = new ArrayList<>();
     private final List<Reading> colour = new ArrayList<>();
-    private boolean titleOnly;
 
     Draft(String id, Kitchen kitchen) {
         this.id = id;
@@ -80,11 +79,6 @@ final class Draft {
 
     Draft follows(String id) {
         method = noted(id, id);
-        return this;
-    }
-
-    Draft titleOnly() {
-        titleOnly = true;
         return this;
     }
 
@@ -266,7 +260,7 @@ final class Draft {
 
     Method method() {
         return new Method(id, Place.of(file()), Optional.empty(), Edition.STUDIO, method, forWeight, Optional.empty(),
-                needles, recipe(), target, List.of(), titleOnly);
+                needles, recipe(), target, List.of());
     }
 
     private Recipe recipe() {

@@ -113,9 +113,7 @@ class ScalingTest {
     }
 
     @Test
-    void aMethodOfWhichOnlyTheTitleMayBeShownIsNotWorkedOut() {
-        shelf.method("secret").forNeedles("50 g").ratio(60).titleOnly();
-        assertEquals(Optional.empty(), shelf.workings().scale("secret", 20));
+    void whatIsNotThereIsNotScaled() {
         assertEquals(Optional.empty(), shelf.workings().scale("nobody's", 20));
     }
 
