@@ -22,7 +22,7 @@ public final class Workings {
     private final Map<String, EntryWorking> entries;
     private final Map<String, MethodWorking> methods;
     private final List<LotWorking> lots;
-    private final Map<Group.Kind, List<Group>> groups = new EnumMap<>(Group.Kind.class);
+    private final Map<Group.Kind, Map<String, Group>> groups = new EnumMap<>(Group.Kind.class);
 
     private Workings(Notebook notebook) {
         this.notebook = notebook;
@@ -34,7 +34,7 @@ public final class Workings {
         lots = notebook.lots().stream().map(lot -> new LotWorking(lot, Colours.of(lot))).toList();
         Grouping grouping = new Grouping(notebook, entries());
         for (Group.Kind kind : Group.Kind.values()) {
-            groups.put(kind, grouping.of(kind));
+            groups.put(kind, Notebook.byId(grouping.of(kind), Group::id));
         }
     }
 
@@ -113,7 +113,7 @@ public final class Workings {
      *     dyes and methods in the notebook's order, days and years oldest first
      */
     public List<Group> groups(Group.Kind kind) {
-        return groups.getOrDefault(kind, List.of());
+        return List.copyOf(groups.getOrDefault(kind, Map.of()).values());
     }
 
     /**
@@ -124,7 +124,7 @@ public final class Workings {
      * @return the group, if there is one
      */
     public Optional<Group> group(Group.Kind kind, String id) {
-        return groups(kind).stream().filter(group -> Ids.same(group.id(), id)).findFirst();
+        return Optional.ofNullable(groups.getOrDefault(kind, Map.of()).get(Ids.key(id)));
     }
 
     /**
