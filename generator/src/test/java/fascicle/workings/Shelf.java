@@ -116,6 +116,12 @@ final class Shelf {
         return workings().findings().stream().map(Finding::toString).toList();
     }
 
+    private static Optional<Noted<Quantity>> size(String text, Kitchen kitchen, Place place) {
+        return text.endsWith(" mL")
+                ? Optional.of(note(quantity(text, Dimension.VOLUME, kitchen), text, place))
+                : mass(text, kitchen, place);
+    }
+
     private static Optional<Noted<Quantity>> mass(String text, Kitchen kitchen, Place place) {
         return text.isEmpty() ? Optional.empty()
                 : Optional.of(note(quantity(text, Dimension.MASS, kitchen), text, place));
@@ -183,7 +189,7 @@ final class Shelf {
         }
 
         Dye dye(Kitchen kitchen) {
-            Optional<Dye.Pack> pack = mass(holds, kitchen, place)
+            Optional<Dye.Pack> pack = size(holds, kitchen, place)
                     .map(contents -> new Dye.Pack(Optional.of(contents), Optional.empty()));
             List<Dye.Purchase> bought = packs == 0 ? List.of()
                     : List.of(new Dye.Purchase(Optional.empty(), Optional.of(note(packs, "" + packs, place))));
