@@ -44,9 +44,9 @@ final class Recipes {
 
     Recipes(Notebook notebook) {
         this.notebook = notebook;
-        dyes = Notebook.byId(notebook.dyes(), Dye::id);
-        vessels = Notebook.byId(notebook.vessels(), Vessel::id);
-        methods = Notebook.byId(notebook.methods(), Method::id);
+        dyes = Notebook.byId(notebook.shelf().dyes(), Dye::id);
+        vessels = Notebook.byId(notebook.shelf().vessels(), Vessel::id);
+        methods = Notebook.byId(notebook.shelf().methods(), Method::id);
         entries = Notebook.byId(notebook.entries(), Entry::id);
     }
 
@@ -66,6 +66,11 @@ final class Recipes {
             workedMethods.put(key, known);
         }
         return known;
+    }
+
+    /** A method's recipe as it is shown, which may be less than what entries that follow it rest on. */
+    WorkedRecipe ofShown(Method method) {
+        return work(method.recipe(), weight(method), method.id());
     }
 
     /** The weight that a method's amounts are for, in g. */

@@ -141,8 +141,8 @@ public final class Workings {
             throw new IllegalArgumentException("a recipe is scaled to more than 0 g of needles: " + grams);
         }
         return entry(id).map(found -> scaled(found.id(), found.entry().recipe(), recipe(found), grams))
-                .or(() -> method(id).filter(found -> !found.method().titleOnly()).map(found -> scaled(found.method().id(), found.method().recipe(),
-                        recipes.ofMethod(found.method()), grams)));
+                .or(() -> method(id).map(found -> scaled(found.method().id(), found.method().recipe(),
+                        recipes.ofShown(found.method()), grams)));
     }
 
     /**
@@ -151,7 +151,12 @@ public final class Workings {
      * @return in order of file, line and column
      */
     public List<Finding> findings() {
-        return new Checks(this, recipes).findings();
+        return checks().findings();
+    }
+
+    /** What only computing reveals, and which entries it keeps out. */
+    Checks.Found checks() {
+        return new Checks(this, recipes).all();
     }
 
     /** An entry's recipe, from which it can be worked out for other needles. */
@@ -167,7 +172,7 @@ public final class Workings {
     }
 
     private MethodWorking work(Method method) {
-        WorkedRecipe recipe = recipes.ofMethod(method);
+        WorkedRecipe recipe = recipes.ofShown(method);
         return new MethodWorking(method, Recipes.weight(method).value(), recipe.bath().figures(),
                 recipe.presoakFigures(), WorkedRecipe.figures(recipe.before()), WorkedRecipe.figures(recipe.after()),
                 recipe.finishFigures(), Heat.of(method.recipe().heat()));

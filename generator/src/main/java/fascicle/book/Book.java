@@ -1,0 +1,130 @@
+package fascicle.book;
+
+import fascicle.book.address.Addresses;
+import fascicle.book.address.Leaf;
+import fascicle.book.address.Shelf;
+import fascicle.book.compose.AboutComposer;
+import fascicle.book.compose.CoverComposer;
+import fascicle.book.compose.EntryComposer;
+import fascicle.book.compose.GroupComposer;
+import fascicle.book.compose.ListComposer;
+import fascicle.book.compose.Materials;
+import fascicle.book.data.EntriesCsv;
+import fascicle.book.data.JsonBook;
+import fascicle.book.figures.Figures;
+import fascicle.book.page.Page;
+import fascicle.book.prose.TakenOut;
+import fascicle.book.theme.Theme;
+import fascicle.book.words.Words;
+import fascicle.notebook.Day;
+import fascicle.notebook.Dye;
+import fascicle.notebook.Edition;
+import fascicle.notebook.Entry;
+import fascicle.notebook.Finding;
+import fascicle.notebook.Findings;
+import fascicle.notebook.Method;
+import fascicle.notebook.NeedleLot;
+import fascicle.notebook.Note;
+import fascicle.notebook.Notebook;
+import fascicle.workings.EntryWorking;
+import fascicle.workings.Workings;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+
+/**
+ * A book: its addresses, and the bytes of each, made on demand and on their own.
+ *
+ * <p>The same workings, edition and theme give the same bytes in any order, on any machine. Safe for use from several
+ * threads.
+ */
+public final class Book {
+
+    private final Map<String, Supplier<byte[]>> files = new TreeMap<>();
+
+    private Book(Workings workings, Edition edition, Theme theme) {
+        Words words = Words.shipped();
+        Figures figures = new Figures(words);
+        Addresses addresses = new Addresses(workings, figures);
+        Materials materials = Materials.of(workings, edition, addresses, words, figures, theme.styleAddress());
+        page("index.html", theme, () -> new CoverComposer(materials).page());
+        page("about.html", theme, () -> new AboutComposer(materials).page());
+        page("entries.html", theme, () -> new ListComposer(materials).entries());
+        for (EntryWorking working : workings.entries()) {
+            addresses.entry(working.id()).ifPresent(leaf ->
+                    page(leaf.address(), theme, () -> new EntryComposer(materials).page(working)));
+        }
+        for (Shelf shelf : Shelf.values()) {
+            page(shelf.address(), theme, () -> new ListComposer(materials).groups(shelf));
+            for (Leaf leaf : addresses.leaves(shelf)) {
+                page(leaf.address(), theme, () -> new GroupComposer(materials).page(shelf, leaf));
+            }
+        }
+        files.put(theme.styleAddress(), theme::style);
+        files.put("data/book.json", () -> JsonBook.bytes(workings, edition));
+        files.put("data/entries.csv", () -> EntriesCsv.bytes(workings, edition));
+    }
+
+    /**
+     * The book of an edition.
+     *
+     * @param workings of the edition's notebook
+     * @param edition who the book is for
+     * @param theme how it looks
+     * @return the book
+     */
+    public static Book of(Workings workings, Edition edition, Theme theme) {
+        return new Book(workings, edition, theme);
+    }
+
+    private void page(String address, Theme theme, Supplier<? extends Page> page) {
+        files.put(address, () -> theme.render(page.get()));
+    }
+
+    /**
+     * Every file of the book: pages, the style, data.
+     *
+     * @return addresses relative to the book's folder, in order
+     */
+    public List<String> addresses() {
+        return List.copyOf(files.keySet());
+    }
+
+    /**
+     * Makes one file of the book.
+     *
+     * @param address one of {@link #addresses}
+     * @return its bytes
+     * @throws IllegalArgumentException if the book has no such address
+     * @throws fascicle.book.theme.ThemeBroken.WhileRendering if the theme fails on this page
+     */
+    public byte[] bytes(String address) {
+        Supplier<byte[]> file = files.get(address);
+        if (file == null) {
+            throw new IllegalArgumentException("the book has no such address: " + address);
+        }
+        return file.get();
+    }
+
+    /**
+     * What the cleaner takes out of the maker's words; no page is made to learn it.
+     *
+     * @param notebook any notebook
+     * @return warnings, in order of file and line
+     */
+    public static List<Finding> takenOutOf(Notebook notebook) {
+        Findings findings = new Findings();
+        notes(notebook).map(TakenOut::of).forEach(findings::addAll);
+        return findings.sorted();
+    }
+
+    private static Stream<Note> notes(Notebook notebook) {
+        return Stream.of(notebook.lots().stream().map(NeedleLot::notes), notebook.dyes().stream().map(Dye::notes),
+                        notebook.methods().stream().map(Method::notes), notebook.days().stream().map(Day::notes),
+                        notebook.entries().stream().map(Entry::notes))
+                .flatMap(notes -> notes).flatMap(Collection::stream);
+    }
+}

@@ -1,0 +1,104 @@
+package fascicle.book.compose;
+
+import fascicle.book.figures.Figures;
+import fascicle.book.page.Fact;
+import fascicle.book.page.Link;
+import fascicle.book.page.Markup;
+import fascicle.book.swatch.Swatch;
+import fascicle.book.words.Words;
+import fascicle.colour.ColourNames;
+import fascicle.colour.Lab;
+import fascicle.notebook.Reading;
+import fascicle.workings.ColourFigures;
+import fascicle.workings.EntryWorking;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Colours as pages show them: swatches, and facts in words and figures. */
+final class ColourComposer {
+
+    private final Materials materials;
+    private final Ways ways;
+    private final Words words;
+    private final Figures figures;
+
+    ColourComposer(Materials materials, Ways ways) {
+        this.materials = materials;
+        this.ways = ways;
+        this.words = materials.words();
+        this.figures = materials.figures();
+    }
+
+    /** An entry's swatch: its readings, its bare lot's colour and its target. */
+    Swatch swatch(EntryWorking working) {
+        return new Swatch(working.colour().map(ColourFigures::readings).orElse(List.of()),
+                bare(working).map(ColourFigures::lab),
+                working.entry().target().flatMap(target -> target.colour().lab()),
+                working.colour().map(colour -> colour.name().name()).orElseGet(() -> words.say("swatch.unknown")));
+    }
+
+    /** The bare colour of an entry's lot. */
+    Optional<ColourFigures> bare(EntryWorking working) {
+        return working.needles().lot().flatMap(lot -> lot(lot.id()));
+    }
+
+    /** The bare colour of a lot. */
+    Optional<ColourFigures> lot(String id) {
+        return Optional.ofNullable(materials.bareColours().get(id));
+    }
+
+    /** A swatch of bare needles. */
+    Markup bareSwatch(ColourFigures bare) {
+        return new Swatch(bare.readings(), Optional.of(bare.lab()), Optional.empty(),
+                words.say("swatch.bare", bare.name().name())).large();
+    }
+
+    /** A swatch of one colour, as of a median; dashed where it is not known. */
+    Swatch single(Optional<Lab> colour) {
+        return new Swatch(colour.stream().toList(), Optional.empty(), Optional.empty(),
+                colour.map(known -> words.say("swatch.median", ColourNames.nearest(known).name()))
+                        .orElseGet(() -> words.say("swatch.unknown")));
+    }
+
+    /** A colour in hex and Lab. */
+    String figures(Lab colour) {
+        return words.say("colour.figures", colour.toRgb().hex(), figures.lab(colour));
+    }
+
+    /** What is known of a mean colour. */
+    void facts(Facts facts, ColourFigures colour) {
+        facts.known("fact.colour-name", Optional.of(colour.name().name()))
+                .known("fact.hex", Optional.of(colour.lab().toRgb().hex()))
+                .known("fact.lab", Optional.of(figures.lab(colour.lab())))
+                .known("fact.readings", Optional.of(words.say("colour.readings", colour.readings().size(),
+                        words.say("colour.by-" + colour.by()))))
+                .known("fact.unlevelness", colour.unlevelness().stream().mapToObj(figures::difference).findFirst())
+                .known("fact.shift", colour.shift().stream().mapToObj(figures::difference).findFirst())
+                .known("fact.to-target", colour.target().stream().mapToObj(figures::difference).findFirst());
+    }
+
+    /** Every reading that was kept, compared or not. */
+    List<Fact> readings(List<Reading> readings) {
+        return readings.stream().map(reading -> reading(words.say("reading"), reading)).toList();
+    }
+
+    /** One reading under a label. */
+    Fact reading(String label, Reading reading) {
+        List<Link> values = new ArrayList<>();
+        Reading.How how = reading.colour();
+        if (how instanceof Reading.ByEye byEye) {
+            values.add(materials.ties().tagged(byEye.tag().value()).map(ways::entry)
+                    .map(link -> new Link(words.say("reading.by-eye", byEye.tag().value()), link.href()))
+                    .orElseGet(() -> Link.plain(words.say("reading.by-eye", byEye.tag().value()))));
+            byEye.but().ifPresent(but -> values.add(Link.plain(words.say("reading.but", but))));
+        } else if (how instanceof Reading.Photograph) {
+            values.add(Link.plain(words.say("reading.photograph")));
+        }
+        how.lab().ifPresent(lab -> values.add(Link.plain(figures(lab))));
+        if (reading.wet()) {
+            values.add(Link.plain(words.say("reading.wet")));
+        }
+        return new Fact(label, values, Optional.empty());
+    }
+}

@@ -1,0 +1,180 @@
+package fascicle.book.compose;
+
+import fascicle.book.address.Shelf;
+import fascicle.book.figures.Figures;
+import fascicle.book.page.EntryPage;
+import fascicle.book.page.EntryRow;
+import fascicle.book.page.Fact;
+import fascicle.book.page.Frame;
+import fascicle.book.page.Link;
+import fascicle.book.page.Verdict;
+import fascicle.book.words.Words;
+import fascicle.colour.ColourDifference;
+import fascicle.colour.Lab;
+import fascicle.notebook.Entry;
+import fascicle.notebook.Kept;
+import fascicle.notebook.Needles;
+import fascicle.notebook.Noted;
+import fascicle.notebook.Outcome;
+import fascicle.notebook.WindowReading;
+import fascicle.workings.EntryWorking;
+import fascicle.workings.PartFigures;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** An entry's page, and its row in a table. */
+public final class EntryComposer {
+
+    private final Materials materials;
+    private final Ways ways;
+    private final Words words;
+    private final Figures figures;
+    private final ColourComposer colours;
+
+    /**
+     * Composes pages of entries.
+     *
+     * @param materials what pages are made from
+     */
+    public EntryComposer(Materials materials) {
+        this(materials, Ways.fromFolder(materials));
+    }
+
+    EntryComposer(Materials materials, Ways ways) {
+        this.materials = materials;
+        this.ways = ways;
+        this.words = materials.words();
+        this.figures = materials.figures();
+        this.colours = new ColourComposer(materials, ways);
+    }
+
+    /**
+     * The page of an entry.
+     *
+     * @param working the entry and its figures
+     * @return what the page says
+     */
+    public EntryPage page(EntryWorking working) {
+        Entry entry = working.entry();
+        Worked worked = Worked.of(working);
+        Frame frame = ways.frame(ways.allEntries(), entry.called());
+        return new EntryPage(frame, entry.tag().map(Noted::value), day(entry), verdict(entry),
+                colours.swatch(working).large(),
+                colours.bare(working).map(colours::bareSwatch),
+                Cautions.of(worked, materials), result(working),
+                colours.readings(entry.colour()), needles(working), new RecipeComposer(materials, ways).steps(worked),
+                new ScalingComposer(materials).of(entry.id()), later(working), ties(working),
+                entry.notes().stream().filter(note -> !note.isBlank())
+                        .map(note -> materials.prose().html(note, ways.root())).toList());
+    }
+
+    /** An entry's row in a table. */
+    EntryRow row(EntryWorking working) {
+        Entry entry = working.entry();
+        return new EntryRow(colours.swatch(working).small(), ways.entry(working), entry.tag().map(Noted::value),
+                day(entry), verdict(entry), working.colour().map(colour -> colour.name().name()),
+                working.needles().lot().map(lot -> ways.to(Shelf.LOTS, lot.id())),
+                entry.method().map(method -> ways.to(Shelf.METHODS, method.value())));
+    }
+
+    private Facts facts() {
+        return new Facts(materials, ways);
+    }
+
+    private Link day(Entry entry) {
+        return ways.to(Shelf.DAYS, entry.date().toString());
+    }
+
+    private Optional<Verdict> verdict(Entry entry) {
+        return entry.verdict().map(verdict -> new Verdict(verdict.word(), words.name("verdict", verdict)));
+    }
+
+    private List<Fact> result(EntryWorking working) {
+        Facts facts = facts();
+        working.colour().ifPresent(colour -> colours.facts(facts, colour));
+        working.entry().target().ifPresent(target ->
+                facts.fact(colours.reading(words.say("fact.target"), target)));
+        working.entry().outcome().ifPresent(outcome -> facts
+                .noted("fact.evenness", outcome.evenness(), evenness -> words.say("evenness", evenness.value()))
+                .word("fact.feel", "feel", outcome.feel())
+                .links("fact.faults", outcome.faults().stream().map(this::fault).toList()));
+        return facts.facts();
+    }
+
+    private Link fault(Noted<Outcome.Fault> fault) {
+        return Link.plain(words.name("fault", fault.value()));
+    }
+
+    private List<Fact> needles(EntryWorking working) {
+        Needles needles = working.entry().needles();
+        return facts()
+                .link("fact.lot", working.needles().lot().map(lot -> ways.to(Shelf.LOTS, lot.id())))
+                .known("fact.species", working.needles().species())
+                .link("fact.condition", working.needles().condition().map(id -> ways.to(Shelf.CONDITIONS, id)))
+                .known("fact.weight", figures.amount(working.needles().grams(), "g", working.needles().about()))
+                .word("fact.weighed", "weighed", needles.weighed())
+                .written("fact.bundles", needles.bundles())
+                .word("fact.sheaths", "sheaths", needles.sheaths())
+                .link("fact.dyed-before", needles.from().map(from -> ways.entry(from.value())))
+                .facts();
+    }
+
+    private List<Fact> later(EntryWorking working) {
+        Entry entry = working.entry();
+        Facts facts = facts();
+        entry.fastness().ifPresent(fastness -> facts.written("fact.rub-dry", fastness.rubDry())
+                .written("fact.rub-wet", fastness.rubWet()));
+        entry.window().forEach(reading -> facts.fact(window(working, reading)));
+        entry.glass().ifPresent(glass -> {
+            glass.plain().ifPresent(reading -> facts.fact(colours.reading(words.say("fact.glass-plain"), reading)));
+            glass.before().ifPresent(reading -> facts.fact(colours.reading(words.say("fact.glass-before"), reading)));
+            glass.after().ifPresent(reading -> facts.fact(colours.reading(words.say("fact.glass-after"), reading)));
+            facts.written("fact.glass-diluted", glass.diluted()).written("fact.glass-left", glass.left());
+        });
+        if (materials.isStudio()) {
+            entry.kept().ifPresent(kept -> kept(facts, kept));
+        }
+        return facts.facts();
+    }
+
+    private Fact window(EntryWorking working, WindowReading window) {
+        Fact fact = colours.reading(words.say("fact.window", window.after().written()), window.reading());
+        Optional<Lab> now = window.reading().wet() ? Optional.empty() : window.reading().colour().lab();
+        if (now.isEmpty() || working.colour().isEmpty()) {
+            return fact;
+        }
+        double faded = ColourDifference.ciede2000(working.colour().get().lab(), now.get());
+        List<Link> values = Stream.concat(fact.values().stream(),
+                Stream.of(Link.plain(words.say("window.faded", figures.difference(faded))))).toList();
+        return new Fact(fact.label(), values, fact.whence());
+    }
+
+    private void kept(Facts facts, Kept kept) {
+        facts.written("fact.kept", kept.weight()).word("fact.kept-how", "kept", kept.how())
+                .noted("fact.kept-since", kept.since(), since -> figures.date(since.value()));
+        for (Kept.Use use : kept.used()) {
+            facts.written("fact.used", use.weight()).written("fact.used-in", use.in());
+        }
+    }
+
+    private List<Fact> ties(EntryWorking working) {
+        Entry entry = working.entry();
+        return facts()
+                .link("fact.day", Optional.of(day(entry)))
+                .link("fact.method", entry.method().map(method -> ways.to(Shelf.METHODS, method.value())))
+                .link("fact.lot", working.needles().lot().map(lot -> ways.to(Shelf.LOTS, lot.id())))
+                .links("fact.dyes", working.bath().parts().stream().map(PartFigures::is).distinct()
+                        .map(dye -> ways.to(Shelf.DYES, dye)).toList())
+                .link("fact.condition", working.needles().condition().map(id -> ways.to(Shelf.CONDITIONS, id)))
+                .link("fact.family", working.colour().map(colour -> ways.to(Shelf.FAMILIES,
+                        colour.name().family().toLowerCase(Locale.ROOT).replace(' ', '-'))))
+                .link("fact.year", Optional.of(ways.to(Shelf.YEARS, String.valueOf(entry.date().getYear()))))
+                .link("fact.dyed-before", entry.needles().from().map(from -> ways.entry(from.value())))
+                .links("fact.dyed-again", materials.ties().dyedAgain(entry.id()).stream().map(ways::entry).toList())
+                .link("fact.reuses", entry.recipe().bath().reuses().map(id -> ways.entry(id.value())))
+                .links("fact.used-again", materials.ties().usedAgain(entry.id()).stream().map(ways::entry).toList())
+                .facts();
+    }
+}

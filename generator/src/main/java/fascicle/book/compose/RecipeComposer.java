@@ -1,0 +1,191 @@
+package fascicle.book.compose;
+
+import fascicle.book.address.Shelf;
+import fascicle.book.figures.Figures;
+import fascicle.book.page.Fact;
+import fascicle.book.page.Link;
+import fascicle.book.page.Step;
+import fascicle.book.words.Words;
+import fascicle.notebook.Bath;
+import fascicle.notebook.HeatStep;
+import fascicle.notebook.Noted;
+import fascicle.notebook.Origin;
+import fascicle.notebook.Recipe;
+import fascicle.notebook.Water;
+import fascicle.workings.HeatFigures;
+import fascicle.workings.PartFigures;
+import fascicle.workings.SoakFigures;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** What is done to needles, step by step. */
+final class RecipeComposer {
+
+    private final Materials materials;
+    private final Ways ways;
+    private final Words words;
+    private final Figures figures;
+
+    RecipeComposer(Materials materials, Ways ways) {
+        this.materials = materials;
+        this.ways = ways;
+        this.words = materials.words();
+        this.figures = materials.figures();
+    }
+
+    /** All steps of a recipe, in the order of the work. */
+    List<Step> steps(Worked worked) {
+        Recipe recipe = worked.recipe();
+        List<Step> steps = new ArrayList<>();
+        recipe.presoak().ifPresent(presoak -> steps.add(presoak(presoak, worked.presoak())));
+        treatments(steps, recipe.before(), worked.before());
+        add(steps, step("step.bath", bath(worked), parts(worked.bath().parts())));
+        add(steps, step("step.heat", heat(worked), List.of()));
+        treatments(steps, recipe.after(), worked.after());
+        add(steps, step("step.after", facts().span("fact.dry", recipe.dry()).word("fact.rinse", "rinse", recipe.rinse())
+                .facts(), List.of()));
+        add(steps, step("step.finish", List.of(), parts(worked.finish())));
+        return List.copyOf(steps);
+    }
+
+    private Facts facts() {
+        return new Facts(materials, ways);
+    }
+
+    private Step step(String key, List<Fact> facts, List<Step.PartRow> parts) {
+        return new Step(words.say(key), Optional.empty(), facts, parts);
+    }
+
+    private static void add(List<Step> steps, Step step) {
+        if (!step.facts().isEmpty() || !step.parts().isEmpty()) {
+            steps.add(step);
+        }
+    }
+
+    private Step presoak(Recipe.Presoak presoak, Optional<SoakFigures> figured) {
+        return soak(words.say("step.presoak"), presoak.origin(), figured,
+                facts().span("fact.soaked-for", presoak.time()).facts());
+    }
+
+    private void treatments(List<Step> steps, List<Recipe.Treatment> treatments, List<SoakFigures> figured) {
+        for (int i = 0; i < treatments.size(); i++) {
+            Recipe.Treatment treatment = treatments.get(i);
+            String title = treatment.as().map(as -> words.name("purpose", as.value()))
+                    .orElseGet(() -> words.say("step.treatment"));
+            Optional<SoakFigures> soak = i < figured.size() ? Optional.of(figured.get(i)) : Optional.empty();
+            steps.add(soak(title, treatment.origin(), soak, heatSteps(treatment.heat(), false)));
+        }
+    }
+
+    private Step soak(String title, Origin origin, Optional<SoakFigures> figured, List<Fact> more) {
+        Facts facts = facts();
+        figured.ifPresent(soak -> {
+            facts.known("fact.water", figures.amount(soak.waterMl(), "ml", soak.about()));
+            if (!soak.waterMl().equals(soak.liquorMl())) {
+                facts.known("fact.liquor", figures.amount(soak.liquorMl(), "ml", soak.about()));
+            }
+        });
+        more.forEach(facts::fact);
+        if (figured.filter(SoakFigures::shared).isPresent()) {
+            facts.known("fact.bin", Optional.of(words.say("shared.bin")));
+        }
+        return new Step(title, ways.whence(origin), facts.facts(),
+                figured.map(soak -> parts(soak.with())).orElse(List.of()));
+    }
+
+    private List<Fact> bath(Worked worked) {
+        Bath bath = worked.recipe().bath();
+        boolean about = worked.bath().about();
+        Facts facts = facts()
+                .noted("fact.vessel", bath.vessel(), vessel -> materials.vessel(vessel.value())
+                        .map(found -> found.called()).orElse(vessel.value()))
+                .noted("fact.water-fixed", bath.water(), this::waterFixed)
+                .known("fact.water", figures.amount(worked.bath().waterMl(), "ml", about))
+                .known("fact.liquor", figures.amount(worked.bath().liquorMl(), "ml", about))
+                .known("fact.ratio", figures.amount(worked.bath().ratio(), "ratio", about))
+                .word("fact.water-from", "source", bath.from())
+                .link("fact.reuses", bath.reuses().map(id -> ways.entry(id.value())))
+                .written("fact.left", bath.left());
+        bath.ph().ifPresent(ph -> facts.noted("fact.ph", Optional.of(ph.reads()), reads -> ph.with()
+                .map(with -> words.say("ph.with", Figures.atMost(reads.value(), 2), words.name("ph-tool", with.value())))
+                .orElse(Figures.atMost(reads.value(), 2))));
+        bath.extract().ifPresent(extract -> {
+            facts.written("fact.extract", extract.of()).written("fact.extract-state", extract.state())
+                    .written("fact.extract-water", extract.water());
+            heatSteps(extract.heat(), false).forEach(facts::fact);
+        });
+        return facts.facts();
+    }
+
+    private String waterFixed(Noted<Water> noted) {
+        if (noted.value() instanceof Water.ByRatio) {
+            return words.say("water.by-ratio", noted.written());
+        }
+        return words.say(noted.value() instanceof Water.ByDepth ? "water.by-depth" : "water.poured", noted.written());
+    }
+
+    private List<Fact> heat(Worked worked) {
+        Facts facts = facts();
+        heatSteps(worked.recipe().heat(), true).forEach(facts::fact);
+        HeatFigures heat = worked.heat();
+        if (!worked.recipe().heat().isEmpty()) {
+            facts.known("fact.heat-total", figures.amount(heat.minutesTotal(), "min", false))
+                    .known("fact.heat-above-80", figures.amount(heat.minutesAbove80(), "min", false))
+                    .known("fact.heat-peak", figures.amount(heat.peak(), "celsius", false));
+        }
+        return facts.span("fact.cool", worked.recipe().cool()).facts();
+    }
+
+    private List<Fact> heatSteps(List<HeatStep> steps, boolean numbered) {
+        List<Fact> facts = new ArrayList<>();
+        for (HeatStep step : steps) {
+            List<String> pieces = new ArrayList<>();
+            step.from().ifPresent(from -> pieces.add(words.say("heat.from", from.written())));
+            step.to().ifPresent(to -> pieces.add(words.say("heat.to", reached(to))));
+            step.over().ifPresent(over -> pieces.add(words.say("heat.over", facts().span(over))));
+            step.hold().ifPresent(hold -> pieces.add(words.say("heat.hold", facts().span(hold))));
+            step.on().ifPresent(on -> pieces.add(words.name("heat-source", on.value())));
+            String label = numbered && steps.size() > 1
+                    ? words.say("fact.heat-step", facts.size() + 1) : words.say("fact.heat");
+            facts.add(new Fact(label, List.of(Link.plain(String.join(words.say("pieces"), pieces))),
+                    step.to().flatMap(to -> ways.whence(to.origin()))));
+        }
+        return facts;
+    }
+
+    private String reached(Noted<HeatStep.To> to) {
+        if (to.value() instanceof HeatStep.Look look) {
+            return words.name("look", look);
+        }
+        HeatStep.Degrees degrees = (HeatStep.Degrees) to.value();
+        return figures.amount(degrees.temperature().value(), "celsius", degrees.temperature().about());
+    }
+
+    private List<Step.PartRow> parts(List<PartFigures> parts) {
+        return parts.stream().map(this::part).toList();
+    }
+
+    private Step.PartRow part(PartFigures part) {
+        List<String> remarks = new ArrayList<>();
+        part.part().at().ifPresent(at -> remarks.add(words.say("part.at", facts().span(at))));
+        part.stockPercent().ifPresent(percent ->
+                remarks.add(words.say("part.stock", figures.amount(percent, "percent", false))));
+        if (part.spooned()) {
+            remarks.add(words.say("part.spooned"));
+        }
+        boolean about = part.about() || part.spooned();
+        return new Step.PartRow(materials.addresses().leaf(Shelf.DYES, part.is()).map(ways::leaf)
+                .orElse(Link.plain(part.called())), part.asWritten(),
+                figures.amount(part.grams(), "g", about), figures.amount(part.ml(), "ml", part.about()),
+                figures.amount(part.owfPercent(), "percent", about), gramsPerLitre(part.gramsPerLitre(), about),
+                words.say("follows." + part.by().name().toLowerCase(Locale.ROOT)), remarks,
+                ways.whence(part.part().is().origin()));
+    }
+
+    private Optional<String> gramsPerLitre(OptionalDouble amount, boolean about) {
+        return figures.amount(amount, "g-per-l", about);
+    }
+}

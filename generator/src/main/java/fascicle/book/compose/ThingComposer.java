@@ -1,0 +1,121 @@
+package fascicle.book.compose;
+
+import fascicle.book.address.Shelf;
+import fascicle.book.figures.Figures;
+import fascicle.book.page.Fact;
+import fascicle.book.page.Link;
+import fascicle.book.words.Words;
+import fascicle.notebook.Day;
+import fascicle.notebook.Dye;
+import fascicle.notebook.Ids;
+import fascicle.notebook.Method;
+import fascicle.notebook.NeedleLot;
+import fascicle.notebook.Note;
+import fascicle.notebook.Notebook;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** What is known of lots, dyes and methods themselves, and what was written of them and of days. */
+final class ThingComposer {
+
+    private final Materials materials;
+    private final Ways ways;
+    private final Words words;
+    private final Notebook notebook;
+
+    ThingComposer(Materials materials, Ways ways) {
+        this.materials = materials;
+        this.ways = ways;
+        this.words = materials.words();
+        this.notebook = materials.workings().notebook();
+    }
+
+    /** The facts of the thing behind a page; none for a condition, family, day or year. */
+    List<Fact> facts(Shelf shelf, String id) {
+        return switch (shelf) {
+            case METHODS -> notebook.method(id).map(this::method).orElse(List.of());
+            case LOTS -> lot(id).map(this::lot).orElse(List.of());
+            case DYES -> materials.dye(id).map(this::dye).orElse(List.of());
+            case DAYS, CONDITIONS, FAMILIES, YEARS -> List.of();
+        };
+    }
+
+    /** The maker's words about the thing behind a page. */
+    List<Note> notes(Shelf shelf, String id) {
+        return switch (shelf) {
+            case METHODS -> notebook.method(id).map(Method::notes).orElse(List.of());
+            case LOTS -> lot(id).map(NeedleLot::notes).orElse(List.of());
+            case DYES -> materials.dye(id).map(Dye::notes).orElse(List.of());
+            case DAYS -> notebook.days().stream().filter(day -> day.date().equals(LocalDate.parse(id)))
+                    .map(Day::notes).findFirst().orElse(List.of());
+            case CONDITIONS, FAMILIES, YEARS -> List.of();
+        };
+    }
+
+    private Optional<NeedleLot> lot(String id) {
+        return notebook.lots().stream().filter(lot -> Ids.same(lot.id(), id)).findFirst();
+    }
+
+    private Facts facts() {
+        return new Facts(materials, ways);
+    }
+
+    private List<Fact> method(Method method) {
+        Facts facts = facts()
+                .written("fact.for-weight", method.forWeight())
+                .word("fact.skill", "skill", method.skill())
+                .link("fact.follows", method.follows().map(follows -> ways.to(Shelf.METHODS, follows.value())))
+                .link("fact.lot", method.needles().lot().map(lot -> ways.to(Shelf.LOTS, lot.value())))
+                .word("fact.sheaths", "sheaths", method.needles().sheaths());
+        method.target().ifPresent(target ->
+                facts.fact(new ColourComposer(materials, ways).reading(words.say("fact.target"), target)));
+        return facts.facts();
+    }
+
+    private List<Fact> lot(NeedleLot lot) {
+        ColourComposer colours = new ColourComposer(materials, ways);
+        Facts facts = facts()
+                .written("fact.species", lot.species())
+                .link("fact.condition", lot.condition().map(id -> ways.to(Shelf.CONDITIONS, id.value())))
+                .noted("fact.gathered", lot.gathered(), gathered -> materials.figures().date(gathered.value()))
+                .written("fact.length", lot.length());
+        if (materials.isStudio()) {
+            facts.written("fact.lot-weight", lot.weight());
+        }
+        lot.bundle().ifPresent(bundle -> facts.known("fact.bundle",
+                Optional.of(materials.figures().amount(bundle.grams(), "g", bundle.weight().value().about()))));
+        colours.lot(lot.id()).ifPresent(colour -> colours.facts(facts, colour));
+        lot.blank().forEach(reading -> facts.fact(colours.reading(words.say("fact.blank"), reading)));
+        return facts.facts();
+    }
+
+    private List<Fact> dye(Dye dye) {
+        Facts facts = facts()
+                .word("fact.kind", "dye-kind", dye.kind())
+                .word("fact.type", "dye-type", dye.type())
+                .word("fact.form", "dye-form", dye.form())
+                .noted("fact.acidity", dye.acidity(), acidity -> materials.figures()
+                        .amount(acidity.value(), "percent", false))
+                .word("fact.acid", "acid", dye.acid())
+                .noted("fact.density", dye.density(), density -> materials.figures()
+                        .amount(density.value(), "g-per-ml", false));
+        dye.levelTeaspoon().ifPresent(spoon -> facts.written("fact.level-teaspoon", Optional.of(spoon.weight())));
+        dye.label().ifPresent(label -> facts.written("fact.label", label.signal())
+                .links("fact.label-says", label.says().stream().map(says -> Link.plain(says.value())).toList()));
+        facts.links("fact.cautions", dye.cautions().stream().map(caution -> Link.plain(caution.value())).toList());
+        if (materials.isStudio()) {
+            stock(facts, dye);
+        }
+        return facts.facts();
+    }
+
+    private void stock(Facts facts, Dye dye) {
+        dye.pack().ifPresent(pack -> facts.written("fact.pack", pack.holds()).noted("fact.price", pack.price(),
+                price -> words.say("price", Figures.fixed(price.value(), 2), notebook.cover().currency().orElse(""))
+                        .strip()));
+        dye.bought().forEach(purchase -> facts.noted("fact.bought", purchase.on(), on -> words.say("bought",
+                materials.figures().date(on.value()),
+                purchase.packs().map(packs -> Figures.atMost(packs.value(), 2)).orElse("1"))));
+    }
+}

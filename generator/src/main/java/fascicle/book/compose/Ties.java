@@ -1,0 +1,48 @@
+package fascicle.book.compose;
+
+import fascicle.notebook.Bath;
+import fascicle.notebook.Ids;
+import fascicle.notebook.Noted;
+import fascicle.workings.EntryWorking;
+import fascicle.workings.Workings;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** How entries lead to later ones: needles dyed again, baths used again, samples compared with. */
+public final class Ties {
+
+    private final Map<String, List<EntryWorking>> dyedAgain = new HashMap<>();
+    private final Map<String, List<EntryWorking>> usedAgain = new HashMap<>();
+    private final Map<String, EntryWorking> byTag = new HashMap<>();
+
+    Ties(Workings workings) {
+        for (EntryWorking working : workings.entries()) {
+            Bath bath = working.entry().recipe().bath();
+            add(dyedAgain, working.entry().needles().from(), working);
+            add(usedAgain, bath.reuses(), working);
+            working.entry().tag().ifPresent(tag -> byTag.putIfAbsent(tag.value(), working));
+        }
+    }
+
+    private static void add(Map<String, List<EntryWorking>> ties, Optional<Noted<String>> to, EntryWorking from) {
+        to.ifPresent(id -> ties.computeIfAbsent(Ids.key(id.value()), unused -> new ArrayList<>()).add(from));
+    }
+
+    /** The entries that dyed this entry's needles again. */
+    List<EntryWorking> dyedAgain(String id) {
+        return dyedAgain.getOrDefault(Ids.key(id), List.of());
+    }
+
+    /** The entries that used this entry's bath again. */
+    List<EntryWorking> usedAgain(String id) {
+        return usedAgain.getOrDefault(Ids.key(id), List.of());
+    }
+
+    /** The entry whose sample has a tag. */
+    Optional<EntryWorking> tagged(String tag) {
+        return Optional.ofNullable(byTag.get(tag));
+    }
+}

@@ -1,0 +1,198 @@
+package fascicle.book.data;
+
+import fascicle.book.figures.Figures;
+import fascicle.notebook.Bath;
+import fascicle.notebook.Edition;
+import fascicle.notebook.Entry;
+import fascicle.notebook.Fastness;
+import fascicle.notebook.Kept;
+import fascicle.notebook.Noted;
+import fascicle.notebook.Outcome;
+import fascicle.notebook.Word;
+import fascicle.workings.ColourFigures;
+import fascicle.workings.EntryWorking;
+import fascicle.workings.PartFigures;
+import fascicle.workings.SoakFigures;
+import fascicle.workings.Workings;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * {@code data/entries.csv}: one row for each entry, with the figures of {@code data/book.json} (RFC 4180). A cell of
+ * what is not known is empty.
+ *
+ * <p>Text that a spreadsheet would run as a formula begins with an apostrophe.
+ */
+public final class EntriesCsv {
+
+    private static final String LINE_END = "\r\n";
+
+    /** The signs that begin a formula, and their full-width forms. */
+    private static final String FORMULA_SIGNS = "=+-@\uff1d\uff0b\uff0d\uff20";
+
+    private record Column(String name, Function<EntryWorking, String> cell) {}
+
+    private final List<Column> columns = new ArrayList<>();
+
+    private EntriesCsv(Edition edition) {
+        entry();
+        needles();
+        bath();
+        colour();
+        outcome();
+        if (edition == Edition.STUDIO) {
+            figure("kept_left_g", working -> working.entry().kept().map(EntryFigures::leftGrams)
+                    .orElse(OptionalDouble.empty()));
+            word("kept_how", working -> working.entry().kept().flatMap(Kept::how));
+        }
+    }
+
+    /**
+     * Writes the table of a book.
+     *
+     * @param workings of the edition's notebook
+     * @param edition who the book is for
+     * @return the file in UTF-8
+     */
+    public static byte[] bytes(Workings workings, Edition edition) {
+        List<Column> columns = new EntriesCsv(edition).columns;
+        StringBuilder table = new StringBuilder();
+        table.append(columns.stream().map(Column::name).collect(Collectors.joining(",", "", LINE_END)));
+        for (EntryWorking working : workings.entries()) {
+            table.append(columns.stream().map(column -> column.cell().apply(working))
+                    .collect(Collectors.joining(",", "", LINE_END)));
+        }
+        return table.toString().getBytes(StandardCharsets.UTF_8);
+    }
+
+    private void entry() {
+        text("id", working -> Optional.of(working.id()));
+        noted("tag", working -> working.entry().tag());
+        text("title", working -> Optional.of(working.entry().called()));
+        text("date", working -> Optional.of(working.entry().date().toString()));
+        noted("method", working -> working.entry().method());
+        text("share", working -> Optional.of(working.entry().share().word()));
+    }
+
+    private void needles() {
+        text("lot", working -> working.needles().lot().map(lot -> lot.id()));
+        noted("from", working -> working.entry().needles().from());
+        text("condition", working -> working.needles().condition());
+        text("species", working -> working.needles().species());
+        figure("weight_g", working -> working.needles().grams());
+        text("weighed", working -> Optional.of(working.entry().needles().state().word()));
+    }
+
+    private void bath() {
+        figure("water_ml", working -> working.bath().waterMl());
+        figure("liquor_ml", working -> working.bath().liquorMl());
+        figure("ratio", working -> working.bath().ratio());
+        noted("vessel", working -> said(working).vessel());
+        figure("ph_measured", working -> said(working).ph().map(ph -> OptionalDouble.of(ph.reads().value()))
+                .orElse(OptionalDouble.empty()));
+        text("dye", working -> parts(working.bath().dye()));
+        text("assistants", working -> parts(working.bath().assistants()));
+        figure("presoak_liquor_ml", working -> working.presoak().map(SoakFigures::liquorMl)
+                .orElse(OptionalDouble.empty()));
+        figure("minutes_above_80c", working -> working.heat().minutesAbove80());
+        figure("minutes_total", working -> working.heat().minutesTotal());
+        figure("peak_c", working -> working.heat().peak());
+    }
+
+    private static Bath said(EntryWorking working) {
+        return working.entry().recipe().bath();
+    }
+
+    private void colour() {
+        colour("lab_l", colour -> OptionalDouble.of(colour.lab().lightness()));
+        colour("lab_a", colour -> OptionalDouble.of(colour.lab().a()));
+        colour("lab_b", colour -> OptionalDouble.of(colour.lab().b()));
+        text("hex", working -> working.colour().map(colour -> colour.lab().toRgb().hex()));
+        colour("readings", colour -> OptionalDouble.of(colour.readings().size()));
+        text("by", working -> working.colour().map(ColourFigures::by));
+        colour("unlevelness_de00", ColourFigures::unlevelness);
+        text("name", working -> working.colour().map(colour -> colour.name().name()));
+        text("family", working -> working.colour().map(colour -> colour.name().family()));
+        colour("chroma", colour -> OptionalDouble.of(colour.lab().chroma()));
+        colour("hue_deg", colour -> OptionalDouble.of(colour.lab().hueDegrees()));
+        colour("shift_de00", ColourFigures::shift);
+        colour("target_de00", ColourFigures::target);
+    }
+
+    private void outcome() {
+        word("verdict", working -> working.entry().outcome().flatMap(Outcome::verdict));
+        figure("evenness", working -> working.entry().outcome().flatMap(Outcome::evenness)
+                .map(evenness -> OptionalDouble.of(evenness.value())).orElse(OptionalDouble.empty()));
+        word("feel", working -> working.entry().outcome().flatMap(Outcome::feel));
+        text("faults", working -> working.entry().outcome().map(Outcome::faults).filter(faults -> !faults.isEmpty())
+                .map(faults -> faults.stream().map(fault -> fault.value().word()).collect(Collectors.joining("; "))));
+        noted("rub_dry", working -> working.entry().fastness().flatMap(Fastness::rubDry));
+        noted("rub_wet", working -> working.entry().fastness().flatMap(Fastness::rubWet));
+    }
+
+    /** All parts in one cell: {@code brick 0.675 g; ochre 3.1 g}. */
+    private static Optional<String> parts(List<PartFigures> parts) {
+        return parts.isEmpty() ? Optional.empty()
+                : Optional.of(parts.stream().map(part -> part.is() + amount(part)).collect(Collectors.joining("; ")));
+    }
+
+    private static String amount(PartFigures part) {
+        if (part.grams().isPresent()) {
+            return " " + plain(part.grams()) + " g";
+        }
+        return part.ml().isPresent() ? " " + plain(part.ml()) + " mL"
+                : part.asWritten().map(written -> " " + written).orElse("");
+    }
+
+    private void text(String name, Function<EntryWorking, Optional<String>> text) {
+        columns.add(new Column(name, working -> text.apply(working).map(EntriesCsv::cell).orElse("")));
+    }
+
+    private void noted(String name, Function<EntryWorking, Optional<Noted<String>>> noted) {
+        text(name, working -> noted.apply(working).map(Noted::value));
+    }
+
+    private <W extends Word> void word(String name, Function<EntryWorking, Optional<Noted<W>>> noted) {
+        text(name, working -> noted.apply(working).map(word -> word.value().word()));
+    }
+
+    private void figure(String name, Function<EntryWorking, OptionalDouble> figure) {
+        columns.add(new Column(name, working -> plain(figure.apply(working))));
+    }
+
+    private void colour(String name, Function<ColourFigures, OptionalDouble> figure) {
+        figure(name, working -> working.colour().map(figure).orElse(OptionalDouble.empty()));
+    }
+
+    private static String plain(OptionalDouble figure) {
+        return figure.isEmpty() ? "" : Figures.datum(figure.getAsDouble()).toPlainString();
+    }
+
+    /** A cell of text: never a formula (the first sign after blanks decides), and quoted where it must be. */
+    static String cell(String text) {
+        String safe = isFormula(text) ? "'" + text : text;
+        boolean plain = safe.chars().noneMatch(c -> c == ',' || c == '"' || c == '\r' || c == '\n')
+                && safe.equals(safe.strip());
+        return plain ? safe : '"' + safe.replace("\"", "\"\"") + '"';
+    }
+
+    private static boolean isFormula(String text) {
+        int first = 0;
+        while (first < text.length() && isBlank(text.charAt(first))) {
+            if (text.charAt(first) == '\t' || text.charAt(first) == '\r') {
+                return true;
+            }
+            first++;
+        }
+        return first < text.length() && FORMULA_SIGNS.indexOf(text.charAt(first)) >= 0;
+    }
+
+    private static boolean isBlank(char letter) {
+        return Character.isWhitespace(letter) || Character.isSpaceChar(letter) || Character.isISOControl(letter);
+    }
+}

@@ -1,0 +1,117 @@
+package fascicle.book.data;
+
+import fascicle.book.figures.Figures;
+import fascicle.colour.Lab;
+import fascicle.notebook.Noted;
+import fascicle.notebook.Word;
+import java.io.StringWriter;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import tools.jackson.core.JsonGenerator;
+import tools.jackson.core.ObjectWriteContext;
+import tools.jackson.core.StreamWriteFeature;
+import tools.jackson.core.json.JsonFactory;
+import tools.jackson.core.json.JsonWriteFeature;
+
+/** A JSON text in the making: members in the order written, unknowns null, one item of a list on a line. */
+final class Json {
+
+    private static final JsonFactory FACTORY = JsonFactory.builder()
+            .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
+            .disable(JsonWriteFeature.ESCAPE_FORWARD_SLASHES)
+            .build();
+
+    private final StringWriter text = new StringWriter();
+    private final JsonGenerator generator = FACTORY.createGenerator(ObjectWriteContext.empty(), text);
+
+    /** The text, once its outermost object is written. */
+    String finished() {
+        generator.close();
+        return text + "\n";
+    }
+
+    void object(Runnable members) {
+        generator.writeStartObject();
+        members.run();
+        generator.writeEndObject();
+    }
+
+    void object(String name, Runnable members) {
+        generator.writeName(name);
+        object(members);
+    }
+
+    /** An object, or null as a whole where there is nothing to tell. */
+    <T> void object(String name, Optional<T> known, Consumer<T> members) {
+        if (known.isEmpty()) {
+            unknown(name);
+        } else {
+            object(name, () -> members.accept(known.get()));
+        }
+    }
+
+    /** A list of objects. */
+    <T> void items(String name, List<T> items, Consumer<T> members) {
+        generator.writeName(name);
+        generator.writeStartArray();
+        for (T item : items) {
+            generator.writeRaw('\n');
+            object(() -> members.accept(item));
+        }
+        generator.writeEndArray();
+    }
+
+    void texts(String name, List<String> values) {
+        generator.writeName(name);
+        generator.writeStartArray();
+        values.forEach(generator::writeString);
+        generator.writeEndArray();
+    }
+
+    void text(String name, String value) {
+        generator.writeStringProperty(name, value);
+    }
+
+    void text(String name, Optional<String> value) {
+        value.ifPresentOrElse(known -> text(name, known), () -> unknown(name));
+    }
+
+    <W extends Word> void word(String name, Optional<Noted<W>> value) {
+        text(name, value.map(word -> word.value().word()));
+    }
+
+    void number(String name, int value) {
+        generator.writeNumberProperty(name, value);
+    }
+
+    void yes(String name, boolean value) {
+        generator.writeBooleanProperty(name, value);
+    }
+
+    void figure(String name, OptionalDouble value) {
+        if (value.isEmpty()) {
+            unknown(name);
+        } else {
+            generator.writeNumberProperty(name, Figures.datum(value.getAsDouble()));
+        }
+    }
+
+    void lab(String name, Optional<Lab> value) {
+        if (value.isEmpty()) {
+            unknown(name);
+            return;
+        }
+        generator.writeName(name);
+        generator.writeStartArray();
+        generator.writeNumber(Figures.datum(value.get().lightness()));
+        generator.writeNumber(Figures.datum(value.get().a()));
+        generator.writeNumber(Figures.datum(value.get().b()));
+        generator.writeEndArray();
+    }
+
+    void unknown(String name) {
+        generator.writeNullProperty(name);
+    }
+}

@@ -1,0 +1,140 @@
+package fascicle.book.data;
+
+import fascicle.book.Program;
+import fascicle.colour.ColourNames;
+import fascicle.colour.Lab;
+import fascicle.notebook.Dye;
+import fascicle.notebook.Edition;
+import fascicle.notebook.Method;
+import fascicle.notebook.Missing;
+import fascicle.notebook.NeedleLot;
+import fascicle.notebook.Noted;
+import fascicle.workings.ColourFigures;
+import fascicle.workings.EntryWorking;
+import fascicle.workings.Group;
+import fascicle.workings.MethodWorking;
+import fascicle.workings.Workings;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+
+/**
+ * {@code data/book.json}: every computed figure of the book, form 1. An unknown is null; what an edition does not show
+ * is absent.
+ */
+public final class JsonBook {
+
+    private final Workings workings;
+    private final Edition edition;
+    private final Json json = new Json();
+    private final JsonEntry entries;
+
+    private JsonBook(Workings workings, Edition edition) {
+        this.workings = workings;
+        this.edition = edition;
+        this.entries = new JsonEntry(json, workings, edition);
+    }
+
+    /**
+     * Writes the data of a book.
+     *
+     * @param workings of the edition's notebook
+     * @param edition who the book is for
+     * @return the file in UTF-8
+     */
+    public static byte[] bytes(Workings workings, Edition edition) {
+        return new JsonBook(workings, edition).text().getBytes(StandardCharsets.UTF_8);
+    }
+
+    private String text() {
+        json.object(() -> {
+            json.number("form", 1);
+            json.text("generated_by", Program.name());
+            json.text("edition", edition.word());
+            json.text("title", workings.notebook().cover().title());
+            json.texts("missing", workings.notebook().missing().stream().map(Missing::what).toList());
+            json.items("entries", workings.entries(), entries::write);
+            json.items("lots", workings.notebook().lots(), this::lot);
+            json.items("dyes", workings.notebook().dyes(), this::dye);
+            groups("families", Group.Kind.FAMILY);
+            groups("conditions", Group.Kind.CONDITION);
+            json.items("methods", workings.methods(), this::method);
+            groups("days", Group.Kind.DAY);
+            groups("years", Group.Kind.YEAR);
+        });
+        return json.finished();
+    }
+
+    private void groups(String name, Group.Kind kind) {
+        json.items(name, workings.groups(kind), group -> {
+            json.text("id", group.id());
+            json.text("title", group.title());
+            figures(Optional.of(group));
+        });
+    }
+
+    private void lot(NeedleLot lot) {
+        json.text("id", lot.id());
+        json.text("title", lot.called());
+        json.text("species", lot.species().map(Noted::value));
+        json.text("condition", lot.condition().map(Noted::value));
+        Optional<ColourFigures> colour = workings.lots().stream().filter(bare -> bare.lot().equals(lot)).findFirst()
+                .flatMap(bare -> bare.colour());
+        json.object("colour", colour, known -> {
+            json.lab("lab", Optional.of(known.lab()));
+            json.text("hex", known.lab().toRgb().hex());
+            json.number("readings", known.readings().size());
+            json.figure("unlevelness_de00", known.unlevelness());
+            json.text("name", known.name().name());
+            json.text("family", known.name().family());
+        });
+        if (edition == Edition.STUDIO) {
+            json.unknown("left_g");
+        }
+        figures(workings.group(Group.Kind.LOT, lot.id()));
+    }
+
+    private void dye(Dye dye) {
+        json.text("id", dye.id());
+        json.text("title", dye.called());
+        json.word("kind", dye.kind());
+        json.word("type", dye.type());
+        json.word("form", dye.form());
+        if (edition == Edition.STUDIO) {
+            json.unknown("left");
+        }
+        figures(workings.group(Group.Kind.DYE, dye.id()));
+    }
+
+    private void method(MethodWorking working) {
+        Method method = working.method();
+        json.text("id", method.id());
+        json.text("title", method.called());
+        json.figure("for_g", working.grams());
+        json.word("skill", method.skill());
+        json.text("follows", method.follows().map(Noted::value));
+        entries.bath(method.recipe().bath(), working.bath());
+        entries.soak("presoak", working.presoak());
+        entries.heat(working.heat());
+        figures(workings.group(Group.Kind.METHOD, method.id()));
+    }
+
+    /** What entries of a group come to; counts of a thing that no entry uses are 0, since that much is known. */
+    private void figures(Optional<Group> group) {
+        Group.VerdictDays days = group.map(Group::days).orElse(new Group.VerdictDays(0, 0, 0, 0));
+        json.object("days", () -> {
+            json.number("worked", days.worked());
+            json.number("partly", days.partly());
+            json.number("failed", days.failed());
+            json.number("all", days.all());
+        });
+        json.texts("entries", group.stream().flatMap(found -> found.entries().stream()).map(EntryWorking::id).toList());
+        Optional<Lab> median = group.flatMap(Group::median);
+        json.lab("median_lab", median);
+        json.text("median_hex", median.map(lab -> lab.toRgb().hex()));
+        json.text("median_name", median.map(lab -> ColourNames.nearest(lab).name()));
+        json.object("start", group.flatMap(Group::start), start -> {
+            json.text("entry", start.entry().id());
+            json.number("days", start.days());
+        });
+    }
+}

@@ -1,0 +1,167 @@
+package fascicle.book.data;
+
+import fascicle.notebook.Bath;
+import fascicle.notebook.Edition;
+import fascicle.notebook.Entry;
+import fascicle.notebook.Fastness;
+import fascicle.notebook.Noted;
+import fascicle.notebook.Outcome;
+import fascicle.workings.BathFigures;
+import fascicle.workings.ColourFigures;
+import fascicle.workings.EntryWorking;
+import fascicle.workings.HeatFigures;
+import fascicle.workings.NeedleFigures;
+import fascicle.workings.PartFigures;
+import fascicle.workings.SoakFigures;
+import fascicle.workings.Workings;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.regex.Pattern;
+
+/** One entry in {@code data/book.json}, all keys present in one order. */
+final class JsonEntry {
+
+    private static final Pattern PLAIN_NUMBER = Pattern.compile("0|[1-9][0-9]{0,8}");
+
+    private final Json json;
+    private final Workings workings;
+    private final Edition edition;
+
+    JsonEntry(Json json, Workings workings, Edition edition) {
+        this.json = json;
+        this.workings = workings;
+        this.edition = edition;
+    }
+
+    void write(EntryWorking working) {
+        Entry entry = working.entry();
+        json.text("id", entry.id());
+        tag(entry.tag().map(Noted::value));
+        json.text("title", entry.called());
+        json.text("date", entry.date().toString());
+        json.text("method", entry.method().map(Noted::value));
+        json.text("share", entry.share().word());
+        needles(entry, working.needles());
+        bath(entry.recipe().bath(), working.bath());
+        soak("presoak", working.presoak());
+        heat(working.heat());
+        json.object("colour", working.colour(), this::colour);
+        json.object("glass", entry.glass(), glass -> {
+            json.unknown("taken_up_percent");
+            json.unknown("low");
+            json.unknown("high");
+        });
+        json.object("outcome", entry.outcome(), this::outcome);
+        json.object("fastness", entry.fastness(), this::fastness);
+        json.items("window", entry.window(), window -> {
+            json.figure("after_days", OptionalDouble.of(EntryFigures.daysInLight(window)));
+            json.figure("de00", EntryFigures.faded(working, window));
+            json.unknown("grade");
+        });
+        if (edition == Edition.STUDIO) {
+            json.object("kept", entry.kept(), kept -> {
+                json.figure("left_g", EntryFigures.leftGrams(kept));
+                json.word("how", kept.how());
+                json.text("use_by", EntryFigures.useBy(kept, workings.notebook().cover()).map(LocalDate::toString));
+            });
+            json.object("cost", () -> {
+                json.unknown("total");
+                json.unknown("per_100g");
+            });
+        }
+    }
+
+    private void tag(Optional<String> tag) {
+        if (tag.filter(text -> PLAIN_NUMBER.matcher(text).matches()).isPresent()) {
+            json.number("tag", Integer.parseInt(tag.get()));
+        } else {
+            json.text("tag", tag);
+        }
+    }
+
+    private void needles(Entry entry, NeedleFigures needles) {
+        json.object("needles", () -> {
+            json.text("lot", needles.lot().map(lot -> lot.id()));
+            json.text("from", entry.needles().from().map(Noted::value));
+            json.text("condition", needles.condition());
+            json.text("species", needles.species());
+            json.figure("weight_g", needles.grams());
+            json.text("weighed", entry.needles().state().word());
+        });
+    }
+
+    void bath(Bath bath, BathFigures figures) {
+        json.object("bath", () -> {
+            json.figure("water_ml", figures.waterMl());
+            json.figure("liquor_ml", figures.liquorMl());
+            json.figure("ratio", figures.ratio());
+            json.text("vessel", bath.vessel().map(Noted::value));
+            json.figure("ph_measured", bath.ph().stream().mapToDouble(ph -> ph.reads().value()).findFirst());
+            json.unknown("ph_estimate");
+            json.unknown("ph_after_heating");
+            parts("dye", figures.dye());
+            parts("assistants", figures.assistants());
+        });
+    }
+
+    void soak(String name, Optional<SoakFigures> soak) {
+        json.object(name, soak, known -> {
+            json.figure("water_ml", known.waterMl());
+            json.figure("liquor_ml", known.liquorMl());
+            json.unknown("ph_estimate");
+            parts("with", known.with());
+        });
+    }
+
+    private void parts(String name, List<PartFigures> parts) {
+        json.items(name, parts, part -> {
+            json.text("is", part.is());
+            json.text("as_written", part.asWritten());
+            json.figure("g", part.grams());
+            json.figure("ml", part.ml());
+            json.figure("owf_percent", part.owfPercent());
+            json.figure("g_per_l", part.gramsPerLitre());
+            json.text("by", part.by().name().toLowerCase(Locale.ROOT));
+            json.yes("about", part.about());
+        });
+    }
+
+    void heat(HeatFigures heat) {
+        json.object("heat", () -> {
+            json.figure("minutes_above_80c", heat.minutesAbove80());
+            json.figure("minutes_total", heat.minutesTotal());
+            json.figure("peak_c", heat.peak());
+        });
+    }
+
+    private void colour(ColourFigures colour) {
+        json.lab("lab", Optional.of(colour.lab()));
+        json.text("hex", colour.lab().toRgb().hex());
+        json.number("readings", colour.readings().size());
+        json.text("by", colour.by());
+        json.unknown("uncertainty_de00");
+        json.figure("unlevelness_de00", colour.unlevelness());
+        json.text("name", colour.name().name());
+        json.text("family", colour.name().family());
+        json.figure("chroma", OptionalDouble.of(colour.lab().chroma()));
+        json.figure("hue_deg", OptionalDouble.of(colour.lab().hueDegrees()));
+        json.figure("shift_de00", colour.shift());
+        json.unknown("shift_tone");
+        json.figure("target_de00", colour.target());
+    }
+
+    private void outcome(Outcome outcome) {
+        json.word("verdict", outcome.verdict());
+        json.figure("evenness", outcome.evenness().stream().mapToDouble(noted -> noted.value()).findFirst());
+        json.word("feel", outcome.feel());
+        json.texts("faults", outcome.faults().stream().map(fault -> fault.value().word()).toList());
+    }
+
+    private void fastness(Fastness fastness) {
+        json.text("rub_dry", fastness.rubDry().map(Noted::value));
+        json.text("rub_wet", fastness.rubWet().map(Noted::value));
+    }
+}

@@ -1,0 +1,129 @@
+package fascicle.book.figures;
+
+import fascicle.book.words.Words;
+import fascicle.colour.Lab;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The one place where numbers, dates and units get their form.
+ *
+ * <p>Data carries a figure rounded to six decimals, half to even. A page rounds that datum, half up, to the digits it
+ * shows; so page and data agree to the last digit shown.
+ */
+public final class Figures {
+
+    private static final int DECIMALS_OF_DATA = 6;
+    private static final char NARROW_NO_BREAK_SPACE = '\u202f';
+    private static final char MINUS = '\u2212';
+
+    private final Words words;
+
+    /**
+     * Figures with units and months in the book's words.
+     *
+     * @param words the book's words
+     */
+    public Figures(Words words) {
+        this.words = words;
+    }
+
+    /**
+     * A figure as data carries it.
+     *
+     * @param value any finite number
+     * @return rounded to six decimals, half to even, without trailing zeros and without an exponent
+     */
+    public static BigDecimal datum(double value) {
+        BigDecimal rounded = new BigDecimal(value).setScale(DECIMALS_OF_DATA, RoundingMode.HALF_EVEN);
+        BigDecimal stripped = rounded.stripTrailingZeros();
+        return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
+    }
+
+    /**
+     * A number with so many decimals.
+     *
+     * @param value the value
+     * @param decimals how many are shown
+     * @return the number, with a true minus sign
+     */
+    public static String fixed(double value, int decimals) {
+        return signed(datum(value).setScale(decimals, RoundingMode.HALF_UP));
+    }
+
+    /**
+     * A number with at most so many decimals, so that a figure looks no surer than it is.
+     *
+     * @param value the value
+     * @param decimals the most that are shown
+     * @return the number without trailing zeros
+     */
+    public static String atMost(double value, int decimals) {
+        return signed(datum(datum(value).setScale(decimals, RoundingMode.HALF_UP).doubleValue()));
+    }
+
+    private static String signed(BigDecimal number) {
+        return number.toPlainString().replace('-', MINUS);
+    }
+
+    /**
+     * An amount, to about three figures, with its unit.
+     *
+     * @param amount how much; nothing where unknown
+     * @param unit the unit's key, such as {@code g}
+     * @param about whether it is rough
+     * @return such as {@code about 45 g}
+     */
+    public Optional<String> amount(OptionalDouble amount, String unit, boolean about) {
+        return amount.isEmpty() ? Optional.empty() : Optional.of(amount(amount.getAsDouble(), unit, about));
+    }
+
+    /**
+     * A known amount, to about three figures, with its unit.
+     *
+     * @param amount how much
+     * @param unit the unit's key, such as {@code g}
+     * @param about whether it is rough
+     * @return such as {@code about 45 g}
+     */
+    public String amount(double amount, String unit, boolean about) {
+        double size = StrictMath.abs(amount);
+        int decimals = size >= 100 ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : 3;
+        String text = atMost(amount, decimals) + NARROW_NO_BREAK_SPACE + words.say("unit." + unit);
+        return about ? words.say("about", text) : text;
+    }
+
+    /**
+     * A colour difference.
+     *
+     * @param difference CIEDE2000
+     * @return with one decimal
+     */
+    public String difference(double difference) {
+        return words.say("figure.difference", fixed(difference, 1));
+    }
+
+    /**
+     * A colour in figures.
+     *
+     * @param colour under D50
+     * @return L*, a* and b* with one decimal
+     */
+    public String lab(Lab colour) {
+        return words.say("figure.lab", fixed(colour.lightness(), 1), fixed(colour.a(), 1), fixed(colour.b(), 1));
+    }
+
+    /**
+     * A date.
+     *
+     * @param date the day
+     * @return such as {@code 9 May 2026}
+     */
+    public String date(LocalDate date) {
+        return words.say("figure.date", date.getDayOfMonth(), words.say("month." + date.getMonthValue()),
+                date.getYear());
+    }
+}

@@ -1,0 +1,98 @@
+package fascicle.book.prose;
+
+import fascicle.book.page.Markup;
+import fascicle.notebook.Note;
+import java.util.Optional;
+import java.util.function.Function;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.jsoup.nodes.Entities;
+import org.jsoup.nodes.TextNode;
+import org.jsoup.parser.Parser;
+
+/**
+ * The maker's words as HTML that is safe to publish: Markdown, then a cleaner with a list of what may stay.
+ *
+ * <p>Links to other files of the notebook lead to the book's pages, where this edition has them; pictures give way to
+ * their words; headings step down below the page's own.
+ */
+public final class Prose {
+
+    private static final int HEADINGS_DOWN = 2;
+    private static final int DEEPEST = 200;
+
+    private final Function<String, Optional<String>> pageOfFile;
+
+    /**
+     * Prose of one book.
+     *
+     * @param pageOfFile gives the way from the book's top to the page of a notebook file, if the book has one
+     */
+    public Prose(Function<String, Optional<String>> pageOfFile) {
+        this.pageOfFile = pageOfFile;
+    }
+
+    /**
+     * The HTML of a note.
+     *
+     * @param note the maker's words
+     * @param root the way from the page to the book's top: nothing, or {@code ../}
+     * @return clean HTML
+     */
+    public Markup html(Note note, String root) {
+        Parser parser = Parser.htmlParser().setMaxDepth(DEEPEST);
+        Document dirty = parser.parseInput("<body>" + Markdown.dirtyHtml(note.markdown()), SafeHtml.BASE);
+        dirty.select("[class]").removeAttr("class");
+        dirty.select("img").forEach(Prose::pictureToWords);
+        dirty.select("a").forEach(link -> lead(link, note.place().file(), root));
+        dirty.select("h1, h2, h3, h4, h5, h6").forEach(Prose::stepDown);
+        dirty.select("td[align], th[align]").forEach(Prose::alignByClass);
+        dirty.select("ol[start]").forEach(Prose::keepPlainStart);
+        Document clean = SafeHtml.clean(dirty);
+        clean.select("table").wrap("<div class=\"scroll\" tabindex=\"0\"></div>");
+        clean.outputSettings().prettyPrint(false).escapeMode(Entities.EscapeMode.xhtml);
+        return new Markup(clean.body().html());
+    }
+
+    private static void pictureToWords(Element picture) {
+        String words = picture.attr("alt").strip();
+        if (words.isEmpty()) {
+            picture.remove();
+        } else {
+            picture.replaceWith(new Element("span").addClass("picture").appendChild(new TextNode(words)));
+        }
+    }
+
+    private void lead(Element link, String from, String root) {
+        Destination destination = Destination.of(link.attr("href"), from);
+        link.removeAttr("href");
+        if (destination instanceof Destination.Outside outside) {
+            link.attr("href", outside.address());
+        } else if (destination instanceof Destination.NotebookFile file) {
+            pageOfFile.apply(file.path()).ifPresent(page -> link.attr("href", root + page));
+        }
+        if (!link.hasAttr("href")) {
+            link.unwrap();
+        }
+    }
+
+    private static void stepDown(Element heading) {
+        int level = heading.normalName().charAt(1) - '0';
+        heading.tagName("h" + Math.min(6, level + HEADINGS_DOWN));
+    }
+
+    private static void alignByClass(Element cell) {
+        switch (cell.attr("align")) {
+            case "left" -> cell.addClass("left");
+            case "right" -> cell.addClass("right");
+            case "center" -> cell.addClass("centre");
+            default -> { }
+        }
+    }
+
+    private static void keepPlainStart(Element list) {
+        if (!list.attr("start").matches("[0-9]{1,9}")) {
+            list.removeAttr("start");
+        }
+    }
+}

@@ -1,0 +1,114 @@
+package fascicle.book.swatch;
+
+import fascicle.book.page.Markup;
+import fascicle.colour.Lab;
+import java.util.List;
+import java.util.Optional;
+import org.jsoup.nodes.Entities;
+
+/**
+ * A colour drawn as a fascicle: tapering needles whose strokes take turns through the readings, in a sheath of the bare
+ * lot's colour; a target is the thread tied round them. Every colour stands in an SVG attribute, none in a style.
+ *
+ * @param readings the colours that were read; none for a colour that is not known
+ * @param sheath the bare lot's colour
+ * @param target the colour aimed at
+ * @param title what the swatch shows, in words
+ */
+public record Swatch(List<Lab> readings, Optional<Lab> sheath, Optional<Lab> target, String title) {
+
+    /** The neutral ground (a* = b* = 0) on which colours are judged. */
+    private static final Lab GROUND = new Lab(78, 0, 0);
+
+    private static final Lab INK = new Lab(35, 0, 0);
+    private static final Lab UNKNOWN_SHEATH = new Lab(60, 0, 0);
+    private static final int MOST_NEEDLES = 24;
+    private static final int BASE_Y = 178;
+    private static final int TIP_Y = 14;
+
+    /** How a swatch lies. */
+    private enum Lay {
+        /** Needles fan out from the sheath. */
+        FAN("swatch large", 220, 15, 9, 7, 13),
+        /** Needles lie side by side and fill the cell. */
+        SIDE_BY_SIDE("swatch small", 96, 8, 11, 9, 11);
+
+        private final String styles;
+        private final int width;
+        private final int needles;
+        private final int thickness;
+        private final int stepAtBase;
+        private final int stepAtTip;
+
+        Lay(String styles, int width, int needles, int thickness, int stepAtBase, int stepAtTip) {
+            this.styles = styles;
+            this.width = width;
+            this.needles = needles;
+            this.thickness = thickness;
+            this.stepAtBase = stepAtBase;
+            this.stepAtTip = stepAtTip;
+        }
+    }
+
+    /**
+     * For an entry's own page: the needles fan.
+     *
+     * @return an SVG drawing
+     */
+    public Markup large() {
+        return drawn(Lay.FAN);
+    }
+
+    /**
+     * For a cell of a table: the needles lie side by side.
+     *
+     * @return an SVG drawing
+     */
+    public Markup small() {
+        return drawn(Lay.SIDE_BY_SIDE);
+    }
+
+    private Markup drawn(Lay lay) {
+        StringBuilder svg = new StringBuilder();
+        svg.append("<svg class=\"").append(lay.styles).append("\" viewBox=\"0 0 ").append(lay.width)
+                .append(" 200\" role=\"img\" focusable=\"false\"><title>").append(Entities.escape(title))
+                .append("</title><rect width=\"").append(lay.width).append("\" height=\"200\" fill=\"")
+                .append(hex(GROUND)).append("\"/>");
+        int needles = Math.max(lay.needles, Math.min(readings.size(), MOST_NEEDLES));
+        // Half steps of a needle, so that the bundle stands in the middle without fractions.
+        int narrowed = Math.max(1, needles / lay.needles);
+        for (int needle = 0; needle < needles; needle++) {
+            int place = 2 * needle - (needles - 1);
+            needle(svg, lay, needle, lay.width / 2 + place * lay.stepAtBase / (2 * narrowed),
+                    lay.width / 2 + place * lay.stepAtTip / (2 * narrowed), Math.abs(place));
+        }
+        int half = lay.needles * lay.stepAtBase / 2 + 3;
+        target.ifPresent(colour -> band(svg, lay.width / 2 - half - 2, 140, 2 * half + 4, 9, colour));
+        band(svg, lay.width / 2 - half, 158, 2 * half, 34, sheath.orElse(UNKNOWN_SHEATH));
+        return new Markup(svg.append("</svg>").toString());
+    }
+
+    /** One needle: widest in its sheath, bent outwards, ending in a point; outer needles end a little lower. */
+    private void needle(StringBuilder svg, Lay lay, int number, int base, int tip, int outward) {
+        int half = lay.thickness / 2;
+        int end = TIP_Y + (lay == Lay.FAN ? outward * 2 : number % 3 * 4);
+        svg.append("<path d=\"M").append(base - half).append(' ').append(BASE_Y)
+                .append('Q').append(base - half).append(" 90 ").append(tip).append(' ').append(end)
+                .append('Q').append(base + half).append(" 90 ").append(base + half).append(' ').append(BASE_Y)
+                .append("Z\"");
+        if (readings.isEmpty()) {
+            svg.append(" fill=\"none\" stroke=\"").append(hex(INK)).append("\" stroke-dasharray=\"4 3\"/>");
+        } else {
+            svg.append(" fill=\"").append(hex(readings.get(number % readings.size()))).append("\"/>");
+        }
+    }
+
+    private static void band(StringBuilder svg, int x, int y, int width, int height, Lab colour) {
+        svg.append("<rect x=\"").append(x).append("\" y=\"").append(y).append("\" width=\"").append(width)
+                .append("\" height=\"").append(height).append("\" rx=\"4\" fill=\"").append(hex(colour)).append("\"/>");
+    }
+
+    private static String hex(Lab colour) {
+        return colour.toRgb().hex();
+    }
+}

@@ -1,0 +1,200 @@
+package fascicle.book.theme;
+
+import fascicle.book.page.Page;
+import fascicle.book.words.Words;
+import freemarker.cache.StringTemplateLoader;
+import freemarker.cache.StrongCacheStorage;
+import freemarker.core.HTMLOutputFormat;
+import freemarker.core.ParseException;
+import freemarker.core.TemplateClassResolver;
+import freemarker.template.Configuration;
+import freemarker.template.Template;
+import freemarker.template.TemplateException;
+import freemarker.template.TemplateExceptionHandler;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TimeZone;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * How a book looks: templates that lay pages out, and one style.
+ *
+ * <p>A theme's templates see page records and the book's words, and nothing else; everything they print is escaped.
+ * Safe for use from several threads.
+ */
+public final class Theme {
+
+    /** The templates a theme has: one for each kind of page, and the frame they share. */
+    static final Set<String> TEMPLATES = new TreeSet<>(Set.of("frame.ftlh", "cover.ftlh", "entries.ftlh", "entry.ftlh",
+            "groups.ftlh", "group.ftlh", "about.ftlh"));
+
+    /** The style a theme has. */
+    static final String STYLE = "style.css";
+
+    /** Where a theme's files come from. */
+    private interface Source {
+        /** A file's bytes, or nothing where there is no such file. */
+        Optional<byte[]> file(String name) throws IOException;
+    }
+
+    private final String name;
+    private final byte[] style;
+    private final PageModels models;
+    private final Map<String, Template> templates = new TreeMap<>();
+
+    private Theme(String name, Source source) throws ThemeBroken {
+        this.name = name;
+        this.models = new PageModels(Words.shipped());
+        this.style = required(source, STYLE);
+        Map<String, String> texts = new TreeMap<>();
+        for (String template : TEMPLATES) {
+            String text = new String(required(source, template), StandardCharsets.UTF_8);
+            TemplateScreen.check(template, text, TEMPLATES);
+            texts.put(template, text);
+        }
+        Configuration configuration = configuration(texts, models);
+        for (String template : TEMPLATES) {
+            templates.put(template, parsed(configuration, template));
+        }
+    }
+
+    /**
+     * A theme that comes with the program.
+     *
+     * @param name such as {@code longleaf}
+     * @return the theme
+     * @throws ThemeBroken if there is no such theme
+     */
+    public static Theme shipped(String name) throws ThemeBroken {
+        if (!name.matches("[a-z0-9-]+")) {
+            throw new ThemeBroken(name, 1, "expected the name of a theme that comes with the program: longleaf");
+        }
+        return new Theme(name, file -> {
+            try (InputStream stream = Theme.class.getResourceAsStream("/themes/" + name + "/" + file)) {
+                return stream == null ? Optional.empty() : Optional.of(stream.readAllBytes());
+            }
+        });
+    }
+
+    /**
+     * A theme in a folder.
+     *
+     * @param folder the folder that holds its templates and its style
+     * @return the theme
+     * @throws ThemeBroken if a file is missing or reaches too far
+     */
+    public static Theme in(Path folder) throws ThemeBroken {
+        Path last = folder.toAbsolutePath().normalize().getFileName();
+        String called = last == null ? "" : last.toString().toLowerCase(Locale.ROOT);
+        return new Theme(called.matches("[a-z0-9-]+") ? called : "theme", file -> {
+            Path path = folder.resolve(file);
+            return Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS)
+                    ? Optional.of(Files.readAllBytes(path)) : Optional.empty();
+        });
+    }
+
+    /**
+     * Where the book publishes the style.
+     *
+     * @return an address such as {@code style/longleaf.css}
+     */
+    public String styleAddress() {
+        return "style/" + name + ".css";
+    }
+
+    /**
+     * The style.
+     *
+     * @return the bytes of the style's file
+     */
+    public byte[] style() {
+        return style.clone();
+    }
+
+    /**
+     * Lays a page out.
+     *
+     * @param page what it says
+     * @return the page in UTF-8
+     * @throws ThemeBroken.WhileRendering if its template fails
+     */
+    public byte[] render(Page page) {
+        StringWriter out = new StringWriter(1 << 14);
+        Template template = templates.get(page.template());
+        if (template == null) {
+            throw new IllegalArgumentException("no theme has this template: " + page.template());
+        }
+        try {
+            template.process(models.top(page), out);
+        } catch (TemplateException failed) {
+            throw new ThemeBroken.WhileRendering(broken(page.template(), failed));
+        } catch (IOException failed) {
+            throw new ThemeBroken.WhileRendering(new ThemeBroken(page.template(), 1, String.valueOf(failed.getMessage())));
+        }
+        return out.toString().getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static ThemeBroken broken(String page, TemplateException failed) {
+        String template = failed.getTemplateName();
+        Integer line = failed.getLineNumber();
+        return new ThemeBroken(template == null ? page : template, line == null ? 1 : line,
+                failed.getMessageWithoutStackTop());
+    }
+
+    private static byte[] required(Source source, String file) throws ThemeBroken {
+        try {
+            Optional<byte[]> bytes = source.file(file);
+            if (bytes.isPresent()) {
+                return bytes.get();
+            }
+            throw new ThemeBroken(file, 1, "expected a file of this name in the theme");
+        } catch (IOException failed) {
+            throw new ThemeBroken(file, 1, "expected a file that can be read: " + failed.getMessage());
+        }
+    }
+
+    private static Template parsed(Configuration configuration, String template) throws ThemeBroken {
+        try {
+            return configuration.getTemplate(template);
+        } catch (ParseException broken) {
+            throw new ThemeBroken(template, Math.max(1, broken.getLineNumber()), broken.getEditorMessage());
+        } catch (IOException failed) {
+            throw new ThemeBroken(template, 1, "expected a template that can be read: " + failed.getMessage());
+        }
+    }
+
+    private static Configuration configuration(Map<String, String> texts, PageModels models) {
+        StringTemplateLoader loader = new StringTemplateLoader();
+        texts.forEach((name, text) -> loader.putTemplate(name, text, 0));
+        Configuration configuration = new Configuration(Configuration.VERSION_2_3_35);
+        configuration.setTemplateLoader(loader);
+        configuration.setCacheStorage(new StrongCacheStorage());
+        configuration.setTemplateUpdateDelayMilliseconds(Long.MAX_VALUE);
+        configuration.setLocalizedLookup(false);
+        configuration.setRecognizeStandardFileExtensions(false);
+        configuration.setOutputFormat(HTMLOutputFormat.INSTANCE);
+        configuration.setAutoEscapingPolicy(Configuration.FORCE_AUTO_ESCAPING_POLICY);
+        configuration.setTagSyntax(Configuration.ANGLE_BRACKET_TAG_SYNTAX);
+        configuration.setInterpolationSyntax(Configuration.DOLLAR_INTERPOLATION_SYNTAX);
+        configuration.setObjectWrapper(models);
+        configuration.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
+        configuration.setAPIBuiltinEnabled(false);
+        configuration.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
+        configuration.setLogTemplateExceptions(false);
+        configuration.setWrapUncheckedExceptions(true);
+        configuration.setLocale(Locale.ROOT);
+        configuration.setTimeZone(TimeZone.getTimeZone("UTC"));
+        configuration.setNumberFormat("computer");
+        return configuration;
+    }
+}
