@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 
 class ColoursTest {
 
-    private final Shelf shelf = new Shelf(Kitchen.METRIC);
+    private final Workroom room = new Workroom(Kitchen.METRIC);
 
     /**
      * Five readings, their mean, and MCDM 0.3413 by CIEDE2000: the term of ASTM E2214, the numbers computed apart from
@@ -20,7 +20,7 @@ class ColoursTest {
      */
     @Test
     void fiveReadingsHaveAMeanAndAnUnlevelness() {
-        shelf.entry("2026-05-09-five").lab(45.12, 22.30, 30.18).lab(44.80, 22.71, 29.60).lab(45.55, 21.95, 30.72)
+        room.entry("2026-05-09-five").lab(45.12, 22.30, 30.18).lab(44.80, 22.71, 29.60).lab(45.55, 21.95, 30.72)
                 .lab(45.02, 22.48, 30.05).lab(45.31, 22.06, 30.35);
         ColourFigures colour = colour("2026-05-09-five");
         assertEquals(45.16, colour.lab().lightness(), 1e-9);
@@ -33,22 +33,22 @@ class ColoursTest {
 
     @Test
     void twoReadingsTellNoUnlevelness() {
-        shelf.entry("2026-05-09-two").lab(45, 22, 30).lab(46, 22, 30);
+        room.entry("2026-05-09-two").lab(45, 22, 30).lab(46, 22, 30);
         assertEquals(OptionalDouble.empty(), colour("2026-05-09-two").unlevelness());
     }
 
     @Test
     void wetNeedlesAreNeverCompared() {
-        shelf.entry("2026-05-09-drying").lab(45, 22, 30).wetLab(30, 25, 25);
-        shelf.entry("2026-05-09-wet").wetLab(30, 25, 25);
+        room.entry("2026-05-09-drying").lab(45, 22, 30).wetLab(30, 25, 25);
+        room.entry("2026-05-09-wet").wetLab(30, 25, 25);
         assertEquals(new Lab(45, 22, 30), colour("2026-05-09-drying").lab());
-        assertTrue(shelf.worked("2026-05-09-wet").colour().isEmpty());
+        assertTrue(room.worked("2026-05-09-wet").colour().isEmpty());
     }
 
     @Test
     void howItWasReadIsSaid() {
-        shelf.entry("2026-05-09-screen").hex("#7f4632");
-        shelf.entry("2026-05-09-both").hex("#7f4632").lab(36, 23, 23);
+        room.entry("2026-05-09-screen").hex("#7f4632");
+        room.entry("2026-05-09-both").hex("#7f4632").lab(36, 23, 23);
         assertEquals("hex", colour("2026-05-09-screen").by());
         assertEquals("mixed", colour("2026-05-09-both").by());
     }
@@ -56,10 +56,10 @@ class ColoursTest {
     /** Pair 25 of Sharma, Wu and Dalal (2005): CIEDE2000 1.2644. */
     @Test
     void theShiftIsFromTheMeanOfTheLotsBareNeedles() {
-        shelf.lot("green", "fresh-green", "", "",
+        room.lot("green", "fresh-green", "", "",
                 List.of(new Lab(59.2574, -33.0099, 35.2677), new Lab(61.2574, -35.0099, 37.2677)));
-        shelf.entry("2026-05-02-first").lot("green").lab(60.4626, -34.1751, 39.4387);
-        shelf.entry("2026-05-09-again").from("2026-05-02-first").lab(60.4626, -34.1751, 39.4387);
+        room.entry("2026-05-02-first").lot("green").lab(60.4626, -34.1751, 39.4387);
+        room.entry("2026-05-09-again").from("2026-05-02-first").lab(60.4626, -34.1751, 39.4387);
         assertEquals(1.2644, known(colour("2026-05-02-first").shift()), 5e-5);
         assertEquals(1.2644, known(colour("2026-05-09-again").shift()), 5e-5);
         assertEquals(60.2574, lotColour().lab().lightness(), 1e-9);
@@ -69,16 +69,16 @@ class ColoursTest {
     /** Pair 27 of the same: 1.8731. */
     @Test
     void theTargetMayBeMissed() {
-        shelf.entry("2026-05-09-aimed").lab(61.2901, 3.7196, -5.3901).target(61.4292, 2.2480, -4.9620);
+        room.entry("2026-05-09-aimed").lab(61.2901, 3.7196, -5.3901).target(61.4292, 2.2480, -4.9620);
         assertEquals(1.8731, known(colour("2026-05-09-aimed").target()), 5e-5);
         assertEquals(OptionalDouble.empty(), colour("2026-05-09-aimed").shift());
     }
 
     private ColourFigures lotColour() {
-        return shelf.workings().lots().get(0).colour().orElseThrow();
+        return room.workings().lots().get(0).colour().orElseThrow();
     }
 
     private ColourFigures colour(String id) {
-        return shelf.worked(id).colour().orElseThrow();
+        return room.worked(id).colour().orElseThrow();
     }
 }

@@ -58,7 +58,6 @@ final class Draft {
     private final List<Recipe.Treatment> before = new ArrayList<>();
     private final List<HeatStep> heat = new ArrayList<>();
     private final List<Reading> colour = new ArrayList<>();
-    private boolean titleOnly;
     private String file;
 
     Draft(String id, Kitchen kitchen) {
@@ -88,11 +87,6 @@ final class Draft {
     /** One of several pots in a file. */
     Draft inFile(String shared) {
         file = shared;
-        return this;
-    }
-
-    Draft titleOnly() {
-        titleOnly = true;
         return this;
     }
 
@@ -274,7 +268,7 @@ final class Draft {
 
     Method method() {
         return new Method(id, Place.of(file), Optional.empty(), Edition.STUDIO, method, forWeight, Optional.empty(),
-                needles, recipe(), target, List.of(), titleOnly);
+                needles, recipe(), target, List.of());
     }
 
     private Recipe recipe() {

@@ -13,35 +13,35 @@ import org.junit.jupiter.api.Test;
 
 class GroupingTest {
 
-    private final Shelf shelf = Shelf.usual();
+    private final Workroom room = Workroom.usual();
 
     @Test
     void daysAreCountedAndNotPots() {
-        shelf.entry("2026-05-09-a").worked();
-        shelf.entry("2026-05-09-b").worked();
-        shelf.entry("2026-05-09-c").verdict(Outcome.Verdict.FAILED);
-        shelf.entry("2026-05-16-d").verdict(Outcome.Verdict.PARTLY);
-        shelf.entry("2026-05-23-e");
+        room.entry("2026-05-09-a").worked();
+        room.entry("2026-05-09-b").worked();
+        room.entry("2026-05-09-c").verdict(Outcome.Verdict.FAILED);
+        room.entry("2026-05-16-d").verdict(Outcome.Verdict.PARTLY);
+        room.entry("2026-05-23-e");
         assertEquals(new Group.VerdictDays(1, 1, 1, 3), group(Group.Kind.YEAR, "2026").days());
         assertEquals(new Group.VerdictDays(1, 0, 1, 1), group(Group.Kind.DAY, "2026-05-09").days());
     }
 
     @Test
     void daysAndYearsComeOldestFirst() {
-        shelf.entry("2026-05-09-a");
-        shelf.entry("2025-05-09-b");
-        shelf.entry("2025-04-01-c");
+        room.entry("2026-05-09-a");
+        room.entry("2025-05-09-b");
+        room.entry("2025-04-01-c");
         assertEquals(List.of("2025-04-01", "2025-05-09", "2026-05-09"), ids(Group.Kind.DAY));
         assertEquals(List.of("2025", "2026"), ids(Group.Kind.YEAR));
     }
 
     @Test
     void conditionsRunFromGreenToGlycerinedAndThenTheMakersOwn() {
-        shelf.conditions(Map.of("smoked", "Smoked over a wood fire", "boiled", "Boiled in ash"));
+        room.conditions(Map.of("smoked", "Smoked over a wood fire", "boiled", "Boiled in ash"));
         for (String condition : List.of("smoked", "glycerined", "fresh-green", "boiled", "scalded")) {
-            shelf.lot("lot-" + condition, condition).entry("2026-05-09-on-" + condition).lot("lot-" + condition);
+            room.lot("lot-" + condition, condition).entry("2026-05-09-on-" + condition).lot("lot-" + condition);
         }
-        shelf.lot("unused", "fallen");
+        room.lot("unused", "fallen");
         assertEquals(List.of("fresh-green", "scalded", "glycerined", "boiled", "smoked"), ids(Group.Kind.CONDITION));
         assertEquals("Fresh green", group(Group.Kind.CONDITION, "fresh-green").title());
         assertEquals("Smoked over a wood fire", group(Group.Kind.CONDITION, "SMOKED").title());
@@ -50,17 +50,17 @@ class GroupingTest {
     /** Centroids of NBS Special Publication 440: vivid red 11, vivid orange 48, black 267. */
     @Test
     void familiesComeInTheStandardsOrder() {
-        shelf.entry("2026-05-09-black").hex("#222222");
-        shelf.entry("2026-05-09-orange").hex("#f38400");
-        shelf.entry("2026-05-09-red").hex("#be0032");
-        shelf.entry("2026-05-09-uncoloured");
+        room.entry("2026-05-09-black").hex("#222222");
+        room.entry("2026-05-09-orange").hex("#f38400");
+        room.entry("2026-05-09-red").hex("#be0032");
+        room.entry("2026-05-09-uncoloured");
         assertEquals(List.of("red", "orange", "black"), ids(Group.Kind.FAMILY));
         assertEquals("Red", group(Group.Kind.FAMILY, "red").title());
     }
 
     @Test
     void lotsDyesAndMethodsHaveAGroupEvenUnused() {
-        shelf.lot("scalded-2025", "scalded").method("simmer");
+        room.lot("scalded-2025", "scalded").method("simmer");
         assertEquals(List.of("scalded-2025"), ids(Group.Kind.LOT));
         assertEquals(List.of("brick", "salt", "white-vinegar"), ids(Group.Kind.DYE));
         assertEquals(List.of("simmer"), ids(Group.Kind.METHOD));
@@ -72,8 +72,8 @@ class GroupingTest {
 
     @Test
     void aDyeIsFoundWhereverARecipeNamesIt() {
-        shelf.thing("alum", Dye.Kind.MORDANT, Dye.Form.CRYSTALS).thing("glycerin", Dye.Kind.OTHER, Dye.Form.LIQUID);
-        shelf.entry("2026-05-09-pot").dye("BRICK", "1 g").dye("brick", "2 g").presoak("1 L", "white-vinegar", "10 mL")
+        room.thing("alum", Dye.Kind.MORDANT, Dye.Form.CRYSTALS).thing("glycerin", Dye.Kind.OTHER, Dye.Form.LIQUID);
+        room.entry("2026-05-09-pot").dye("BRICK", "1 g").dye("brick", "2 g").presoak("1 L", "white-vinegar", "10 mL")
                 .mordant("1 L", "alum", "1 g").finish("glycerin", "10 mL");
         for (String id : List.of("brick", "white-vinegar", "alum", "glycerin")) {
             assertEquals(1, group(Group.Kind.DYE, id).entries().size(), id);
@@ -83,36 +83,36 @@ class GroupingTest {
 
     @Test
     void anEntryBelongsToItsMethodAndToThoseThatOneFollows() {
-        shelf.method("base");
-        shelf.method("upper").follows("base");
-        shelf.entry("2026-05-09-direct").follows("base");
-        shelf.entry("2026-05-09-through").follows("Upper");
+        room.method("base");
+        room.method("upper").follows("base");
+        room.entry("2026-05-09-direct").follows("base");
+        room.entry("2026-05-09-through").follows("Upper");
         assertEquals(2, group(Group.Kind.METHOD, "base").entries().size());
         assertEquals(1, group(Group.Kind.METHOD, "upper").entries().size());
     }
 
     @Test
     void theMedianIsOfWhatWorked() {
-        shelf.entry("2026-05-09-a").worked().lab(40, 10, 20);
-        shelf.entry("2026-05-09-b").worked().lab(50, 30, 10);
-        shelf.entry("2026-05-09-c").worked().lab(45, 20, 60);
-        shelf.entry("2026-05-09-d").worked();
-        shelf.entry("2026-05-09-e").verdict(Outcome.Verdict.FAILED).lab(0, 0, 0);
+        room.entry("2026-05-09-a").worked().lab(40, 10, 20);
+        room.entry("2026-05-09-b").worked().lab(50, 30, 10);
+        room.entry("2026-05-09-c").worked().lab(45, 20, 60);
+        room.entry("2026-05-09-d").worked();
+        room.entry("2026-05-09-e").verdict(Outcome.Verdict.FAILED).lab(0, 0, 0);
         assertEquals(new Lab(45, 20, 20), group(Group.Kind.YEAR, "2026").median().orElseThrow());
-        shelf.entry("2025-05-09-failed").verdict(Outcome.Verdict.FAILED).lab(0, 0, 0);
+        room.entry("2025-05-09-failed").verdict(Outcome.Verdict.FAILED).lab(0, 0, 0);
         assertTrue(group(Group.Kind.YEAR, "2025").median().isEmpty());
     }
 
     @Test
     void nobodyIsInAGroupThatIsNotThere() {
-        assertFalse(shelf.workings().group(Group.Kind.YEAR, "1926").isPresent());
+        assertFalse(room.workings().group(Group.Kind.YEAR, "1926").isPresent());
     }
 
     private Group group(Group.Kind kind, String id) {
-        return shelf.workings().group(kind, id).orElseThrow();
+        return room.workings().group(kind, id).orElseThrow();
     }
 
     private List<String> ids(Group.Kind kind) {
-        return shelf.workings().groups(kind).stream().map(Group::id).toList();
+        return room.workings().groups(kind).stream().map(Group::id).toList();
     }
 }

@@ -87,8 +87,8 @@ class HeatTest {
     }
 
     private static HeatFigures heat(Consumer<Draft> steps) {
-        Shelf shelf = new Shelf(Kitchen.METRIC);
-        steps.accept(shelf.entry("2026-05-09-pot"));
-        return shelf.worked("2026-05-09-pot").heat();
+        Workroom room = new Workroom(Kitchen.METRIC);
+        steps.accept(room.entry("2026-05-09-pot"));
+        return room.worked("2026-05-09-pot").heat();
     }
 }

@@ -63,8 +63,8 @@ class RecipeKeyTest {
     }
 
     private static RecipeKey key(Consumer<Draft> recipe) {
-        Shelf shelf = Shelf.usual().thing("alum", Dye.Kind.MORDANT, Dye.Form.CRYSTALS);
-        recipe.accept(shelf.entry("2026-05-09-pot"));
-        return RecipeKey.of(shelf.worked("2026-05-09-pot"));
+        Workroom room = Workroom.usual().thing("alum", Dye.Kind.MORDANT, Dye.Form.CRYSTALS);
+        recipe.accept(room.entry("2026-05-09-pot"));
+        return RecipeKey.of(room.worked("2026-05-09-pot"));
     }
 }

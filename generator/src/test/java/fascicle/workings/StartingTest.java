@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 /** Which recipe a maker is shown to start from. Each statement needs the one before to be a tie. */
 class StartingTest {
 
-    private final Shelf shelf = Shelf.usual();
+    private final Workroom room = Workroom.usual();
 
     @Test
     void theRecipeThatWorkedOnMostDays() {
@@ -61,16 +61,16 @@ class StartingTest {
 
     @Test
     void whatDidNotWorkIsNoStart() {
-        shelf.entry("2026-05-09-a").verdict(Outcome.Verdict.PARTLY);
-        shelf.entry("2026-05-09-b");
+        room.entry("2026-05-09-a").verdict(Outcome.Verdict.PARTLY);
+        room.entry("2026-05-09-b");
         assertEquals(Optional.empty(), start());
     }
 
     private Draft pot(String id, String amount) {
-        return shelf.entry(id).weighing("45 g").water("3 L").dye("brick", amount).worked();
+        return room.entry(id).weighing("45 g").water("3 L").dye("brick", amount).worked();
     }
 
     private Optional<Group.Start> start() {
-        return shelf.workings().group(Group.Kind.YEAR, "2026").orElseThrow().start();
+        return room.workings().group(Group.Kind.YEAR, "2026").orElseThrow().start();
     }
 }
