@@ -15,6 +15,9 @@ public final class Ids {
      * @return equal for ids that are the same
      */
     public static String key(String id) {
+        if (isPlain(id)) {
+            return id;
+        }
         String composed = Normalizer.normalize(id, Normalizer.Form.NFC);
         return Normalizer.normalize(composed.toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT), Normalizer.Form.NFC);
     }
@@ -28,5 +31,16 @@ public final class Ids {
      */
     public static boolean same(String one, String other) {
         return key(one).equals(key(other));
+    }
+
+    /** Most ids are ASCII without capitals, and are their own key; looking is much cheaper than normalising. */
+    private static boolean isPlain(String id) {
+        for (int i = 0; i < id.length(); i++) {
+            char character = id.charAt(i);
+            if (character > '~' || character >= 'A' && character <= 'Z') {
+                return false;
+            }
+        }
+        return true;
     }
 }
