@@ -29,7 +29,7 @@ final class Checks {
         AmountChecks amounts = new AmountChecks(recipes, findings);
         GapChecks gaps = new GapChecks(recipes, findings);
         for (MethodWorking working : workings.methods()) {
-            WorkedRecipe recipe = recipes.ofMethod(working.method());
+            WorkedRecipe recipe = recipes.ofShown(working.method());
             baths.check(working.method().called(), working.method().recipe(), recipe, working.method().place());
             amounts.check(recipe);
             amounts.weight(working.method());

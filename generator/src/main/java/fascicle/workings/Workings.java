@@ -29,8 +29,10 @@ public final class Workings {
         recipes = new Recipes(notebook);
         methods = Notebook.byId(notebook.methods().stream().map(this::work).toList(), working -> working.method().id());
         Bundles bundles = new Bundles(notebook);
-        entries = Notebook.byId(notebook.entries().stream().map(entry -> work(entry, bundles.of(entry))).toList(),
-                EntryWorking::id);
+        // Entries rest on methods and on what was written of one another, never on one another's figures.
+        List<EntryWorking> worked = notebook.entries().parallelStream()
+                .map(entry -> work(entry, bundles.of(entry))).toList();
+        entries = Notebook.byId(worked, EntryWorking::id);
         lots = notebook.lots().stream().map(lot -> new LotWorking(lot, Colours.of(lot))).toList();
         Grouping grouping = new Grouping(notebook, entries());
         for (Group.Kind kind : Group.Kind.values()) {
