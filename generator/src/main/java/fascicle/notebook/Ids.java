@@ -44,14 +44,4 @@ public final class Ids {
         return key(one).equals(key(other));
     }
 
-    /** Most ids are ASCII without capitals, and are their own key; looking is much cheaper than normalising. */
-    private static boolean isPlain(String id) {
-        for (int i = 0; i < id.length(); i++) {
-            char character = id.charAt(i);
-            if (character > '~' || character >= 'A' && character <= 'Z') {
-                return false;
-            }
-        }
-        return true;
-    }
 }

@@ -121,7 +121,7 @@ final class Recipes {
             return Mixture.byRatio(Magnitude.of(ratio.millilitresPerGram()), standing, needles, dye, others);
         }
         if (water.value() instanceof Water.ByDepth depth) {
-            return Mixture.filled(volume(recipe, depth.depth()), standing, needles, dye, others);
+            return Mixture.filled(volume(recipe, depth.depth()), standing, needles, dye, others).toThisDepth();
         }
         Optional<Method> from = lender(water.origin(), id);
         if (from.isPresent()) {

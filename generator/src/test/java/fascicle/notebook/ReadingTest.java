@@ -23,9 +23,10 @@ class ReadingTest {
 
     private Entry entry(String keys) {
         NotebookReader.Result result = WrittenNotebook.small(folder)
+                .with("days/2026-05-01/sample.md", "---\ntag: 40\n---\n")
                 .with("days/2026-05-09/brick.md", "---\n" + keys + "---\nWords.\n").read();
         assertEquals(List.of(), result.findings());
-        return result.notebook().entries().get(0);
+        return result.notebook().entry("2026-05-09-brick").orElseThrow();
     }
 
     @Test
@@ -48,7 +49,7 @@ class ReadingTest {
                 dry: 1 day
                 rinse: after-drying
                 finish: [{is: white-vinegar, amount: a splash}]
-                colour: [{lab: [36.2, 27.4, 20.1]}, {hex: "#7f4632", when: wet}, {like: 41, but: redder}]
+                colour: [{lab: [36.2, 27.4, 20.1]}, {hex: "#7f4632", when: wet}, {like: 40, but: redder}]
                 glass: {before: {hex: "#a03020"}, diluted: 2, left: 2.4 L}
                 target: {hex: "#8a3b2a"}
                 outcome: {verdict: partly, evenness: 4, feel: stiff, faults: [pale, off-shade]}
@@ -116,6 +117,23 @@ class ReadingTest {
         assertEquals(Origin.OWN, entry.recipe().bath().water().orElseThrow().origin());
         assertEquals(1, entry.recipe().bath().assistants().size());
         assertEquals(Optional.empty(), entry.title(), "a title is never taken from a method");
+    }
+
+    @Test
+    void eachValueOfAChainOfMethodsComesFromTheMethodThatWroteIt() {
+        WrittenNotebook.small(folder).with("methods/warmer.md", """
+                ---
+                method: low-water-simmer
+                bath: {ratio: 80, dye: [{is: brick, amount: 1 g}]}
+                ---
+                """);
+        NotebookReader.Result result = WrittenNotebook.empty(folder).with("days/2026-05-09/brick.md",
+                "---\nmethod: warmer\nneedles: {lot: scalded-2025, weight: 45 g}\n---\n").read();
+        Bath bath = result.notebook().entries().get(0).recipe().bath();
+        assertEquals(new Origin.Method("warmer"), bath.dye().get(0).is().origin());
+        assertEquals(new Origin.Method("low-water-simmer"), bath.assistants().get(0).is().origin());
+        assertEquals("50 g", result.notebook().method("warmer").orElseThrow().forWeight().orElseThrow().written(),
+                "the weight amounts are for is handed on");
     }
 
     @Test
