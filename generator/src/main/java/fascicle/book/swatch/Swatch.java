@@ -29,9 +29,9 @@ public record Swatch(List<Lab> readings, Optional<Lab> sheath, Optional<Lab> tar
     /** How a swatch lies. */
     private enum Lay {
         /** Needles fan out from the sheath. */
-        FAN("swatch large", 220, 15, 9, 7, 13),
+        FAN("swatch large", 220, 15, 9, 4, 13, 100),
         /** Needles lie side by side and fill the cell. */
-        SIDE_BY_SIDE("swatch small", 96, 8, 11, 9, 11);
+        SIDE_BY_SIDE("swatch small", 96, 7, 14, 12, 13, 30);
 
         private final String styles;
         private final int width;
@@ -39,14 +39,17 @@ public record Swatch(List<Lab> readings, Optional<Lab> sheath, Optional<Lab> tar
         private final int thickness;
         private final int stepAtBase;
         private final int stepAtTip;
+        private final int shoulder;
 
-        Lay(String styles, int width, int needles, int thickness, int stepAtBase, int stepAtTip) {
+        Lay(String styles, int width, int needles, int thickness, int stepAtBase, int stepAtTip,
+                int shoulder) {
             this.styles = styles;
             this.width = width;
             this.needles = needles;
             this.thickness = thickness;
             this.stepAtBase = stepAtBase;
             this.stepAtTip = stepAtTip;
+            this.shoulder = shoulder;
         }
     }
 
@@ -93,14 +96,19 @@ public record Swatch(List<Lab> readings, Optional<Lab> sheath, Optional<Lab> tar
         int half = lay.thickness / 2;
         int end = TIP_Y + (lay == Lay.FAN ? outward * 2 : number % 3 * 4);
         svg.append("<path d=\"M").append(base - half).append(' ').append(BASE_Y)
-                .append('Q').append(base - half).append(" 90 ").append(tip).append(' ').append(end)
-                .append('Q').append(base + half).append(" 90 ").append(base + half).append(' ').append(BASE_Y)
+                .append('Q').append(shoulder(base, tip) - half).append(' ').append(lay.shoulder).append(' ').append(tip).append(' ').append(end)
+                .append('Q').append(shoulder(base, tip) + half).append(' ').append(lay.shoulder).append(' ').append(base + half).append(' ').append(BASE_Y)
                 .append("Z\"");
         if (readings.isEmpty()) {
             svg.append(" fill=\"none\" stroke=\"").append(hex(INK)).append("\" stroke-dasharray=\"4 3\"/>");
         } else {
             svg.append(" fill=\"").append(hex(readings.get(number % readings.size()))).append("\"/>");
         }
+    }
+
+    /** Where a needle begins to taper: a third of the way from its sheath to its tip. */
+    private static int shoulder(int base, int tip) {
+        return base + (tip - base) / 3;
     }
 
     private static void band(StringBuilder svg, int x, int y, int width, int height, Lab colour) {
