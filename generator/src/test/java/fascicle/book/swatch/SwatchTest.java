@@ -8,6 +8,7 @@ import fascicle.colour.Lab;
 import fascicle.colour.Rgb;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Element;
@@ -26,8 +27,21 @@ class SwatchTest {
     @Test
     void strokesTakeTurnsThroughTheReadings() {
         Swatch swatch = new Swatch(List.of(RUST, BARK), Optional.of(STRAW), Optional.empty(), "Rust");
-        List<String> strokes = drawn(swatch.large().html()).select("path").eachAttr("fill");
-        assertEquals(List.of("#7f4632", "#5a3c28", "#7f4632"), strokes.subList(0, 3));
+        List<String> colours = drawn(swatch.large().html()).select("path").eachAttr("fill");
+        assertEquals(List.of("#7f4632", "#5a3c28"), colours);
+        List<Integer> first = starts(drawn(swatch.large().html()).select("path").get(0));
+        List<Integer> second = starts(drawn(swatch.large().html()).select("path").get(1));
+        assertEquals(8, first.size());
+        assertEquals(7, second.size());
+        for (int i = 0; i < second.size(); i++) {
+            assertTrue(first.get(i) < second.get(i) && second.get(i) < first.get(i + 1), first + " " + second);
+        }
+    }
+
+    /** Where the needles of a path begin, from left to right. */
+    private static List<Integer> starts(Element path) {
+        return Pattern.compile("M(-?[0-9]+)").matcher(path.attr("d")).results()
+                .map(found -> Integer.valueOf(found.group(1))).toList();
     }
 
     @Test
