@@ -43,11 +43,9 @@ import java.util.stream.Stream;
  */
 public final class Book {
 
-    private final Notebook notebook;
     private final Map<String, Supplier<byte[]>> files = new TreeMap<>();
 
     private Book(Workings workings, Edition edition, Theme theme) {
-        this.notebook = workings.notebook();
         Words words = Words.shipped();
         Addresses addresses = new Addresses(workings, new Figures(words));
         Materials materials = new Materials(workings, edition, addresses, words, theme.styleAddress());
@@ -113,9 +111,10 @@ public final class Book {
     /**
      * What the cleaner takes out of the maker's words; no page is made to learn it.
      *
+     * @param notebook any notebook
      * @return warnings, in order of file and line
      */
-    public List<Finding> findings() {
+    public static List<Finding> takenOutOf(Notebook notebook) {
         Findings findings = new Findings();
         notes(notebook).map(TakenOut::of).forEach(findings::addAll);
         return findings.sorted();

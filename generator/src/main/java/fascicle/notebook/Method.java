@@ -19,13 +19,10 @@ import java.util.Optional;
  * @param recipe what is done
  * @param target the colour it aims at
  * @param notes its steps, in the maker's words
- * @param titleOnly whether nothing but its title may be shown: it is not shared itself, and its recipe is here only for
- *     the arithmetic of entries that follow it
  */
 public record Method(String id, Place place, Optional<Noted<String>> title, Edition share,
         Optional<Noted<String>> follows, Optional<Noted<Quantity>> forWeight, Optional<Noted<Skill>> skill,
-        Needles needles, Recipe recipe, Optional<Reading> target, List<Note> notes,
-        boolean titleOnly) {
+        Needles needles, Recipe recipe, Optional<Reading> target, List<Note> notes) {
 
     /**
      * What the method is called.
@@ -43,18 +40,17 @@ public record Method(String id, Place place, Optional<Noted<String>> title, Edit
      * @return a copy
      */
     public Method withNotes(List<Note> changed) {
-        return new Method(id, place, title, share, follows, forWeight, skill, needles, recipe, target, changed,
-                titleOnly);
+        return new Method(id, place, title, share, follows, forWeight, skill, needles, recipe, target, changed);
     }
 
     /**
-     * The method as it stands behind entries that are shown where it is not shared itself.
+     * The plain facts of a method that is not shared itself, but which something shown follows.
      *
-     * @return a copy of which only the title may be shown
+     * @return a copy with its title and skill, and nothing of its recipe or words
      */
-    public Method behindEntries() {
-        return new Method(id, place, title, share, follows, forWeight, skill, needles, recipe, target, List.of(),
-                true);
+    public Method plainFacts() {
+        return new Method(id, place, title, share, follows, Optional.empty(), skill, Needles.UNSAID, Recipe.UNSAID,
+                Optional.empty(), List.of());
     }
 
     /** Whom a method suits. */

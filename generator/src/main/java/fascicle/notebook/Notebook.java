@@ -1,6 +1,8 @@
 package fascicle.notebook;
 
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,9 +20,52 @@ import java.util.function.Function;
  * @param days what was written of whole dye days
  * @param entries pots
  * @param missing what errors kept out
+ * @param shelf what figures rest on, shown or not
  */
 public record Notebook(Cover cover, List<NeedleLot> lots, List<Dye> dyes, List<Vessel> vessels, List<Method> methods,
-        List<Day> days, List<Entry> entries, List<Missing> missing) {
+        List<Day> days, List<Entry> entries, List<Missing> missing, Shelf shelf) {
+
+    /**
+     * The definitions that arithmetic looks up. An edition shows fewer of them, or less of each, and yet its figures
+     * are those of the studio's book; so these are never cut, and never shown.
+     *
+     * @param dyes dyes and assistants
+     * @param vessels pots and pans
+     * @param methods ways of working
+     */
+    public record Shelf(List<Dye> dyes, List<Vessel> vessels, List<Method> methods) {}
+
+    /**
+     * A notebook of which everything is shown.
+     *
+     * @param cover what it says of itself
+     * @param lots needle lots
+     * @param dyes dyes and assistants
+     * @param vessels pots and pans
+     * @param methods ways of working
+     * @param days what was written of whole dye days
+     * @param entries pots
+     * @param missing what errors kept out
+     */
+    public Notebook(Cover cover, List<NeedleLot> lots, List<Dye> dyes, List<Vessel> vessels, List<Method> methods,
+            List<Day> days, List<Entry> entries, List<Missing> missing) {
+        this(cover, lots, dyes, vessels, methods, days, entries, missing, new Shelf(dyes, vessels, methods));
+    }
+
+    /**
+     * The same notebook without some entries that turned out to be faulty.
+     *
+     * @param faulty what is wrong with which entries
+     * @return a copy in which they are missing
+     */
+    public Notebook without(List<Missing> faulty) {
+        List<String> gone = faulty.stream().map(Missing::what).toList();
+        List<Missing> allMissing = new ArrayList<>(missing);
+        allMissing.addAll(faulty);
+        allMissing.sort(Comparator.comparing(Missing::place));
+        return new Notebook(cover, lots, dyes, vessels, methods, days,
+                entries.stream().filter(entry -> !gone.contains(entry.id())).toList(), List.copyOf(allMissing), shelf);
+    }
 
     /**
      * Things by id, to be looked up by {@link Ids#key}.

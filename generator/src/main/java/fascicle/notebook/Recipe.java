@@ -22,6 +22,10 @@ public record Recipe(Optional<Presoak> presoak, List<Treatment> before, Bath bat
         Optional<Noted<Span>> cool, List<Treatment> after, Optional<Noted<Span>> dry, Optional<Noted<Rinse>> rinse,
         List<Part> finish) {
 
+    /** A recipe of which nothing was said. */
+    public static final Recipe UNSAID = new Recipe(Optional.empty(), List.of(), Bath.UNSAID, List.of(),
+            Optional.empty(), List.of(), Optional.empty(), Optional.empty(), List.of());
+
     /**
      * The same recipe with another bath.
      *

@@ -3,6 +3,8 @@ package fascicle.workings;
 import fascicle.notebook.Entry;
 import fascicle.notebook.Finding;
 import fascicle.notebook.Findings;
+import fascicle.notebook.Missing;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Asks of a notebook what only its figures can tell. */
@@ -16,14 +18,18 @@ final class Checks {
         this.recipes = recipes;
     }
 
-    /** Everything found, in order. */
-    List<Finding> findings() {
+    /** What was found: all of it in order, and the errors by the entry they keep out. */
+    record Found(List<Finding> findings, List<Missing> faulty) {}
+
+    /** Everything found. */
+    Found all() {
         Findings findings = new Findings();
+        List<Missing> faulty = new ArrayList<>();
         BathChecks baths = new BathChecks(findings);
         AmountChecks amounts = new AmountChecks(recipes, findings);
         GapChecks gaps = new GapChecks(recipes, findings);
         for (MethodWorking working : workings.methods()) {
-            WorkedRecipe recipe = recipes.ofMethod(working.method());
+            WorkedRecipe recipe = recipes.ofShown(working.method());
             baths.check(working.method().called(), working.method().recipe(), recipe, working.method().place());
             amounts.check(recipe);
             amounts.weight(working.method());
@@ -32,13 +38,18 @@ final class Checks {
         for (EntryWorking working : workings.entries()) {
             Entry entry = working.entry();
             WorkedRecipe recipe = workings.recipe(working);
+            int mark = findings.mark();
             baths.check(entry.called(), entry.recipe(), recipe, entry.place());
             amounts.check(recipe);
             amounts.weight(working);
             gaps.check(working, recipe);
+            List<String> why = findings.errorsSince(mark).stream().map(Finding::message).toList();
+            if (!why.isEmpty()) {
+                faulty.add(new Missing(entry.id(), entry.place(), entry.share(), true, why));
+            }
         }
         new DateChecks(workings.notebook(), findings).check();
         new ShelfChecks(workings, findings).check();
-        return findings.sorted();
+        return new Found(findings.sorted(), List.copyOf(faulty));
     }
 }

@@ -44,10 +44,12 @@ final class Recipes {
 
     Recipes(Notebook notebook) {
         this.notebook = notebook;
-        dyes = Notebook.byId(notebook.dyes(), Dye::id);
-        vessels = Notebook.byId(notebook.vessels(), Vessel::id);
-        methods = Notebook.byId(notebook.methods(), Method::id);
+        dyes = Notebook.byId(notebook.shelf().dyes(), Dye::id);
+        vessels = Notebook.byId(notebook.shelf().vessels(), Vessel::id);
+        methods = Notebook.byId(notebook.shelf().methods(), Method::id);
         entries = Notebook.byId(notebook.entries(), Entry::id);
+        // All at once, so that whoever asks later only reads.
+        notebook.shelf().methods().forEach(this::ofMethod);
     }
 
     /** An entry's recipe, for its dry needles in g. */
@@ -55,8 +57,8 @@ final class Recipes {
         return work(entry.recipe(), needles, entry.id());
     }
 
-    /** A method's recipe, for the weight its amounts are for. */
-    WorkedRecipe ofMethod(Method method) {
+    /** The recipe of a method on the shelf, for the weight its amounts are for. */
+    private WorkedRecipe ofMethod(Method method) {
         String key = Ids.key(method.id());
         WorkedRecipe known = workedMethods.get(key);
         if (known == null) {
@@ -66,6 +68,14 @@ final class Recipes {
             workedMethods.put(key, known);
         }
         return known;
+    }
+
+    /**
+     * A method's recipe as it is shown, for the weight its amounts are for. It may be less than what entries that follow
+     * the method rest on.
+     */
+    WorkedRecipe ofShown(Method method) {
+        return work(method.recipe(), weight(method), method.id());
     }
 
     /** The weight that a method's amounts are for, in g. */
@@ -98,12 +108,15 @@ final class Recipes {
         List<Line> dye = lines(bath.dye(), true, id, source -> Optional.of(source.bath()));
         List<Line> others = lines(bath.assistants(), false, id, source -> Optional.of(source.bath()));
         Magnitude standing = standing(bath);
-        if (bath.water().isEmpty()) {
+        // A bath that was there already was not poured as the method says.
+        Optional<Noted<Water>> given = bath.water().filter(water -> bath.reuses().isEmpty()
+                || !(water.value() instanceof Water.Poured) || isWrittenFor(water.origin(), id));
+        if (given.isEmpty()) {
             return bath.reuses().isPresent()
                     ? Mixture.poured(Magnitude.ZERO, standing, needles, dye, others).withoutWater()
                     : Mixture.poured(Magnitude.UNKNOWN, standing, needles, dye, others);
         }
-        Noted<Water> water = bath.water().get();
+        Noted<Water> water = given.get();
         if (water.value() instanceof Water.ByRatio ratio) {
             return Mixture.byRatio(Magnitude.of(ratio.millilitresPerGram()), standing, needles, dye, others);
         }

@@ -22,19 +22,21 @@ public final class Workings {
     private final Map<String, EntryWorking> entries;
     private final Map<String, MethodWorking> methods;
     private final List<LotWorking> lots;
-    private final Map<Group.Kind, List<Group>> groups = new EnumMap<>(Group.Kind.class);
+    private final Map<Group.Kind, Map<String, Group>> groups = new EnumMap<>(Group.Kind.class);
 
     private Workings(Notebook notebook) {
         this.notebook = notebook;
         recipes = new Recipes(notebook);
         methods = Notebook.byId(notebook.methods().stream().map(this::work).toList(), working -> working.method().id());
         Bundles bundles = new Bundles(notebook);
-        entries = Notebook.byId(notebook.entries().stream().map(entry -> work(entry, bundles.of(entry))).toList(),
-                EntryWorking::id);
+        // Entries rest on methods and on what was written of one another, never on one another's figures.
+        List<EntryWorking> worked = notebook.entries().parallelStream()
+                .map(entry -> work(entry, bundles.of(entry))).toList();
+        entries = Notebook.byId(worked, EntryWorking::id);
         lots = notebook.lots().stream().map(lot -> new LotWorking(lot, Colours.of(lot))).toList();
         Grouping grouping = new Grouping(notebook, entries());
         for (Group.Kind kind : Group.Kind.values()) {
-            groups.put(kind, grouping.of(kind));
+            groups.put(kind, Notebook.byId(grouping.of(kind), Group::id));
         }
     }
 
@@ -113,7 +115,7 @@ public final class Workings {
      *     dyes and methods in the notebook's order, days and years oldest first
      */
     public List<Group> groups(Group.Kind kind) {
-        return groups.getOrDefault(kind, List.of());
+        return List.copyOf(groups.getOrDefault(kind, Map.of()).values());
     }
 
     /**
@@ -124,7 +126,7 @@ public final class Workings {
      * @return the group, if there is one
      */
     public Optional<Group> group(Group.Kind kind, String id) {
-        return groups(kind).stream().filter(group -> Ids.same(group.id(), id)).findFirst();
+        return Optional.ofNullable(groups.getOrDefault(kind, Map.of()).get(Ids.key(id)));
     }
 
     /**
@@ -133,7 +135,7 @@ public final class Workings {
      *
      * @param id an entry's or a method's id, in any case
      * @param grams of dry needles
-     * @return the quantities, if there is such an entry or method
+     * @return the quantities, if there is such an entry or method and more than its title may be shown
      * @throws IllegalArgumentException if the weight is 0 or less or not finite
      */
     public Optional<Scaled> scale(String id, double grams) {
@@ -142,7 +144,7 @@ public final class Workings {
         }
         return entry(id).map(found -> scaled(found.id(), found.entry().recipe(), recipe(found), grams))
                 .or(() -> method(id).map(found -> scaled(found.method().id(), found.method().recipe(),
-                        recipes.ofMethod(found.method()), grams)));
+                        recipes.ofShown(found.method()), grams)));
     }
 
     /**
@@ -151,7 +153,12 @@ public final class Workings {
      * @return in order of file, line and column
      */
     public List<Finding> findings() {
-        return new Checks(this, recipes).findings();
+        return checks().findings();
+    }
+
+    /** What only computing reveals, and which entries it keeps out. */
+    Checks.Found checks() {
+        return new Checks(this, recipes).all();
     }
 
     /** An entry's recipe, from which it can be worked out for other needles. */
@@ -167,7 +174,7 @@ public final class Workings {
     }
 
     private MethodWorking work(Method method) {
-        WorkedRecipe recipe = recipes.ofMethod(method);
+        WorkedRecipe recipe = recipes.ofShown(method);
         return new MethodWorking(method, Recipes.weight(method).value(), recipe.bath().figures(),
                 recipe.presoakFigures(), WorkedRecipe.figures(recipe.before()), WorkedRecipe.figures(recipe.after()),
                 recipe.finishFigures(), Heat.of(method.recipe().heat()));

@@ -1,5 +1,6 @@
 package fascicle.book.data;
 
+import fascicle.book.Program;
 import fascicle.colour.ColourNames;
 import fascicle.colour.Lab;
 import fascicle.notebook.Dye;
@@ -47,7 +48,7 @@ public final class JsonBook {
     private String text() {
         json.object(() -> {
             json.number("form", 1);
-            json.text("generated_by", generatedBy());
+            json.text("generated_by", Program.name());
             json.text("edition", edition.word());
             json.text("title", workings.notebook().cover().title());
             json.texts("missing", workings.notebook().missing().stream().map(Missing::what).toList());
@@ -61,11 +62,6 @@ public final class JsonBook {
             groups("years", Group.Kind.YEAR);
         });
         return json.finished();
-    }
-
-    private static String generatedBy() {
-        String version = JsonBook.class.getPackage().getImplementationVersion();
-        return version == null ? "Fascicle" : "Fascicle " + version;
     }
 
     private void groups(String name, Group.Kind kind) {

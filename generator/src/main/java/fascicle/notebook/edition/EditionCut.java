@@ -53,9 +53,10 @@ public final class EditionCut {
                 .filter(entry -> edition.shows(entry.share())).map(this::open).toList());
         List<Method> methods = methods(entries);
         List<Recipe> recipes = java.util.stream.Stream.concat(entries.stream().map(Entry::recipe),
-                methods.stream().filter(method -> !method.titleOnly()).map(Method::recipe)).toList();
+                methods.stream().map(Method::recipe)).toList();
         List<NeedleLot> lots = lots(entries);
-        return new Notebook(cover(lots), lots, dyes(recipes), vessels(recipes), methods, days(), entries, missing());
+        return new Notebook(cover(lots), lots, dyes(recipes), vessels(recipes), methods, days(), entries, missing(),
+                notebook.shelf());
     }
 
     private Entry open(Entry entry) {
@@ -79,7 +80,7 @@ public final class EditionCut {
         }
         return notebook.methods().stream().filter(method -> used.contains(Ids.key(method.id())))
                 .map(method -> edition.shows(method.share())
-                        ? method.withNotes(Sections.of(method.notes(), edition)) : method.behindEntries())
+                        ? method.withNotes(Sections.of(method.notes(), edition)) : method.plainFacts())
                 .toList();
     }
 

@@ -71,7 +71,7 @@ final class Catalogue {
         if (noted.value().isEmpty() || forgiven.contains(kind) || ids.containsKey(Ids.key(noted.value()))) {
             return;
         }
-        String hint = Nearest.to(noted.value(), ids.values()).map(near -> "did you mean “" + near + "”?")
+        String hint = Suggestion.of(noted.value(), ids.values()).map(near -> "did you mean “" + near + "”?")
                 .orElse(switch (kind) {
                     case "lot" -> "add needles/" + noted.value() + ".md, or name a lot that is there";
                     case "dye" -> "add dyes/" + noted.value() + ".md, or name one that is there";
@@ -114,9 +114,9 @@ final class Catalogue {
         Conditions conditions = Conditions.of(cover);
         List<String> ids = conditions.all().stream().map(Conditions.Condition::id).toList();
         lot.condition().filter(noted -> conditions.find(noted.value()).isEmpty()).ifPresent(noted -> findings.error(
-                noted.place(), "“" + noted.written() + "” is no condition; " + Nearest.to(noted.value(),
-                        ids).map(near -> "did you mean “" + near + "”?").orElse("the conditions are "
-                        + String.join(", ", ids))
-                        + "; your own are declared under “conditions:” in notebook.yaml"));
+                noted.place(), "“" + noted.written() + "” is no condition; " + Suggestion.of(noted.value(),
+                        ids).map(near -> "did you mean “" + near + "”? Your").orElse("the conditions are "
+                        + String.join(", ", ids) + "; your")
+                        + " own are declared under “conditions:” in notebook.yaml"));
     }
 }

@@ -6,7 +6,6 @@ import fascicle.notebook.Edition;
 import fascicle.notebook.Entry;
 import fascicle.notebook.Finding;
 import fascicle.notebook.Findings;
-import fascicle.notebook.Ids;
 import fascicle.notebook.Missing;
 import fascicle.notebook.Note;
 import fascicle.notebook.Notebook;
@@ -23,6 +22,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -37,6 +37,8 @@ final class DayReader {
     private final Catalogue catalogue;
     private final Findings findings;
     private final List<Missing> missing;
+    private final Map<Entry, List<String>> faults = new IdentityHashMap<>();
+    private boolean someUnreadable;
 
     DayReader(Kitchen kitchen, MethodTrees methods, Catalogue catalogue, Findings findings, List<Missing> missing) {
         this.kitchen = kitchen;
@@ -46,7 +48,7 @@ final class DayReader {
         this.missing = missing;
     }
 
-    /** Reads a day's files; what can be read is added to the entries and days. */
+    /** Reads a day's files; every entry is added, faulty ones too, so that they can be checked together. */
     void read(Path root, String folder, List<String> files, List<Entry> entries, List<Day> days) {
         Optional<LocalDate> date = date(folder);
         List<Note> notes = new ArrayList<>();
@@ -55,25 +57,21 @@ final class DayReader {
             if (date.isEmpty()) {
                 findings.error(Place.of(file), "this entry's day cannot be told: its folder “"
                         + folder.substring("days/".length()) + "” is no date; name it as in days/2026-05-09");
-                noteMissing(file, Place.of(file), Edition.STUDIO, mark);
+                noteUnreadable(file, Place.of(file), mark);
                 continue;
             }
             Optional<FrontMatter> front = SourceText.read(root, file, findings)
                     .flatMap(source -> FrontMatter.split(source, findings));
-            Optional<Node.Mapping> keys = front.flatMap(found -> {
-                Bodies.checkMarkers(found, findings);
-                return NodeReader.read(file, found.yaml(), FrontMatter.FIRST_LINE, findings);
-            });
-            if (front.isEmpty() || keys.isEmpty() || !findings.errorsSince(mark).isEmpty()) {
-                catalogue.add("entry", date.get() + "-" + NotebookFiles.idOf(file), Place.of(file));
-                noteMissing(date.get() + "-" + NotebookFiles.idOf(file), Place.of(file), keys.map(this::share)
-                        .orElse(Edition.STUDIO), mark);
-                // A faulty body hides the file, yet its keys are checked too, so that one run names every mistake.
-                keys.ifPresent(found -> entriesOf(root, front.get(), found, date.get(), new ArrayList<>(),
-                        new ArrayList<>(), false));
-            } else {
-                entriesOf(root, front.get(), keys.get(), date.get(), entries, notes, true);
+            Optional<Node.Mapping> keys = front.flatMap(found -> NodeReader.read(file, found.yaml(),
+                    FrontMatter.FIRST_LINE, findings));
+            front.ifPresent(found -> Bodies.checkMarkers(found, findings));
+            if (front.isEmpty() || keys.isEmpty()) {
+                String id = date.get() + "-" + NotebookFiles.idOf(file);
+                catalogue.add("entry", id, Place.of(file));
+                noteUnreadable(id, Place.of(file), mark);
+                continue;
             }
+            entriesOf(root, front.get(), keys.get(), date.get(), entries, notes, messagesSince(mark));
         }
         date.filter(found -> !notes.isEmpty()).ifPresent(found -> days.add(new Day(found, List.copyOf(notes))));
     }
@@ -87,33 +85,38 @@ final class DayReader {
     }
 
     private void entriesOf(Path root, FrontMatter front, Node.Mapping keys, LocalDate day, List<Entry> entries,
-            List<Note> notes, boolean wanted) {
+            List<Note> notes, List<String> faultsOfFile) {
         Optional<Node.Pair> pots = keys.find("pots");
         if (pots.isEmpty()) {
-            String name = NotebookFiles.idOf(front.file());
-            Edition share = share(keys);
-            entry(root, keys, day, name, Bodies.whole(front, share), wanted).ifPresent(entries::add);
+            entries.add(entry(root, keys, day, NotebookFiles.idOf(front.file()),
+                    Bodies.whole(front, share(keys)), faultsOfFile));
             return;
         }
         if (!(pots.get().value() instanceof Node.Sequence list) || list.items().isEmpty()) {
+            int mark = findings.mark();
             findings.error(pots.get().place(), "“pots” has " + pots.get().value().described() + "; expected is a list "
                     + "with an item “- name: …” for each pot");
+            noteUnreadable(day + "-" + NotebookFiles.idOf(front.file()), pots.get().place(), mark);
             return;
         }
         Bodies bodies = Bodies.of(front);
         Set<String> allNames = new LinkedHashSet<>();
         for (Node item : list.items()) {
-            pot(root, item, keys, day, bodies, allNames, wanted).ifPresent(entries::add);
+            pot(root, item, keys, day, bodies, allNames, faultsOfFile).ifPresent(entries::add);
         }
-        notes.addAll(bodies.ofDay(allNames, share(keys)));
+        if (faultsOfFile.isEmpty()) {
+            notes.addAll(bodies.ofDay(allNames, share(keys)));
+        }
     }
 
     private Optional<Entry> pot(Path root, Node item, Node.Mapping shared, LocalDate day, Bodies bodies,
-            Set<String> allNames, boolean wanted) {
+            Set<String> allNames, List<String> faultsOfFile) {
         Optional<String> name = item instanceof Node.Mapping pot ? textAt(pot, "name") : Optional.empty();
         if (!(item instanceof Node.Mapping pot) || name.isEmpty()) {
+            int mark = findings.mark();
             findings.error(item.place(), "a pot has no name; begin its item with “- name: …”, in a few words that "
                     + "name its page");
+            noteUnreadable(day + " (a pot without a name)", item.place(), mark);
             return Optional.empty();
         }
         Node.Mapping own = Filling.fromShared(pot, shared);
@@ -121,29 +124,26 @@ final class DayReader {
         names.add(name.get());
         textAt(pot, "title").ifPresent(names::add);
         allNames.addAll(names);
-        return entry(root, own, day, name.get(), bodies.ofPot(names, share(own)), wanted);
+        return Optional.of(entry(root, own, day, name.get(), bodies.ofPot(names, share(own)), faultsOfFile));
     }
 
-    private Optional<Entry> entry(Path root, Node.Mapping own, LocalDate day, String name, List<Note> notes,
-            boolean wanted) {
+    private Entry entry(Path root, Node.Mapping own, LocalDate day, String name, List<Note> notes,
+            List<String> faultsOfFile) {
         int mark = findings.mark();
         MethodTrees.Filled filled = methods.fill(own, Optional.empty(), findings);
         Entry entry = EntryReader.entry(new Fields(filled.keys(), Origin.OWN, kitchen, findings), day, name, notes);
-        if (wanted) {
-            catalogue.add("entry", entry.id(), entry.place());
-        }
+        catalogue.add("entry", entry.id(), entry.place());
         catalogue.check("method", entry.method());
         catalogue.check(entry.needles());
         catalogue.check(entry.recipe());
         checkPictures(root, entry);
-        List<String> why = findings.errorsSince(mark).stream().map(Finding::message).toList();
+        List<String> why = new ArrayList<>(faultsOfFile);
+        why.addAll(messagesSince(mark));
         if (why.isEmpty() && filled.brokenBy().isPresent()) {
-            why = List.of("it follows the method " + filled.brokenBy().get() + ", which could not be read");
+            why.add("it follows the method " + filled.brokenBy().get() + ", which could not be read");
         }
-        if (wanted && !why.isEmpty()) {
-            missing.add(new Missing(entry.id(), entry.place(), entry.share(), true, why));
-        }
-        return why.isEmpty() && wanted ? Optional.of(entry) : Optional.empty();
+        noteFaults(entry, why);
+        return entry;
     }
 
     private void checkPictures(Path root, Entry entry) {
@@ -177,7 +177,6 @@ final class DayReader {
     void checkTogether(List<Entry> entries) {
         Map<String, Entry> ofTag = new HashMap<>();
         Map<String, Entry> byId = Notebook.byId(entries, Entry::id);
-        Set<String> faulty = new LinkedHashSet<>();
         for (Entry entry : entries) {
             int mark = findings.mark();
             entry.tag().ifPresent(tag -> {
@@ -190,27 +189,32 @@ final class DayReader {
             catalogue.check("entry", entry.needles().from());
             catalogue.check("entry", entry.recipe().bath().reuses());
             EntryCircles.check(entry, byId, findings);
-            noteFaults(entry, mark, faulty);
+            noteFaults(entry, messagesSince(mark));
         }
         for (Entry entry : entries) {
             int mark = findings.mark();
-            EntryTags.check(entry, ofTag.keySet(), missing.isEmpty(), findings);
-            noteFaults(entry, mark, faulty);
+            EntryTags.check(entry, ofTag.keySet(), !someUnreadable, findings);
+            noteFaults(entry, messagesSince(mark));
         }
-        entries.removeIf(entry -> faulty.contains(Ids.key(entry.id())));
+        entries.removeIf(faults::containsKey);
+        faults.forEach((entry, why) -> missing.add(new Missing(entry.id(), entry.place(), entry.share(), true,
+                List.copyOf(why))));
     }
 
-    private void noteFaults(Entry entry, int mark, Set<String> faulty) {
-        List<String> why = findings.errorsSince(mark).stream().map(Finding::message).toList();
+    private void noteFaults(Entry entry, List<String> why) {
         if (!why.isEmpty()) {
-            faulty.add(Ids.key(entry.id()));
-            missing.add(new Missing(entry.id(), entry.place(), entry.share(), true, why));
+            faults.computeIfAbsent(entry, any -> new ArrayList<>()).addAll(why);
         }
     }
 
-    private void noteMissing(String what, Place place, Edition share, int mark) {
-        missing.add(new Missing(what, place, share, true,
-                findings.errorsSince(mark).stream().map(Finding::message).toList()));
+    private List<String> messagesSince(int mark) {
+        return findings.errorsSince(mark).stream().map(Finding::message).toList();
+    }
+
+    /** Nothing of it can be told, so not even who might see it: the studio alone hears of it. */
+    private void noteUnreadable(String what, Place place, int mark) {
+        someUnreadable = true;
+        missing.add(new Missing(what, place, Edition.STUDIO, true, messagesSince(mark)));
     }
 
     private Edition share(Node.Mapping keys) {

@@ -67,7 +67,7 @@ final class NotebookFiles {
         for (String child : children("")) {
             boolean folder = Files.isDirectory(root.resolve(child));
             if (folder && !FOLDERS.contains(child)) {
-                Optional<String> near = Nearest.to(child, FOLDERS);
+                Optional<String> near = Suggestion.of(child, FOLDERS);
                 if (near.isPresent()) {
                     sayOutOfReach(child, "did you mean “" + near.get() + "/”?");
                 }

@@ -160,9 +160,9 @@ interface Scalar<T> {
         return (text, kitchen) -> {
             int index = known.indexOf(text.toLowerCase(Locale.ROOT));
             if (index < 0) {
-                Optional<String> near = Nearest.to(text, known);
+                Optional<String> near = Suggestion.of(text, known);
                 throw new Unreadable("“" + shortened(text) + "” is not a word for it; "
-                        + near.map(word -> "did you mean “" + word + "”? ").orElse("") + "The words are "
+                        + near.map(word -> "did you mean “" + word + "”? The").orElse("the") + " words are "
                         + String.join(", ", known));
             }
             return words.getEnumConstants()[index];

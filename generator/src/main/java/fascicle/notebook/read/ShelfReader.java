@@ -139,7 +139,7 @@ final class ShelfReader {
         Method method = new Method(id, fields.place(), fields.text("title"), EntryReader.share(fields),
                 fields.text("method"), fields.read("for", MASS), fields.word("skill", Method.Skill.class),
                 RecipeReader.needles(fields), RecipeReader.recipe(fields), ColourReader.single(fields, "target"),
-                notes, false);
+                notes);
         fields.done();
         return method;
     }

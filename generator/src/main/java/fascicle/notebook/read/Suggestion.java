@@ -7,11 +7,11 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Finds the known word that a misspelt one was meant to be. */
-final class Nearest {
+public final class Suggestion {
 
     private static final int LONGEST = 60;
 
-    private Nearest() {}
+    private Suggestion() {}
 
     /**
      * The nearest word, if one is near enough: a third of its letters may be wrong, or the rest may be too much.
@@ -20,7 +20,7 @@ final class Nearest {
      * @param known the words that are known
      * @return the word that was probably meant
      */
-    static Optional<String> to(String word, Collection<String> known) {
+    public static Optional<String> of(String word, Collection<String> known) {
         String lower = word.toLowerCase(Locale.ROOT).replace('_', '-').replace(' ', '-');
         if (lower.length() > LONGEST) {
             return Optional.empty();

@@ -1,0 +1,99 @@
+package fascicle.cli;
+
+import fascicle.measure.Dimension;
+import fascicle.measure.Kitchen;
+import fascicle.measure.Quantity;
+import fascicle.measure.UnreadableQuantity;
+import fascicle.notebook.Notebook;
+import fascicle.notebook.read.Suggestion;
+import fascicle.book.data.Answers;
+import fascicle.workings.Proofreading;
+import fascicle.workings.Scaled;
+import fascicle.workings.Workings;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Works a recipe out for another weight of needles. */
+@Command(name = "scale", mixinStandardHelpOptions = true,
+        description = "Works out the quantities of an entry or a method for another weight of dry needles.")
+final class ScaleCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+
+    @Parameters(index = "0", paramLabel = "NOTEBOOK", description = "The notebook's folder.")
+    private Path notebook = Path.of("");
+
+    @Parameters(index = "1", paramLabel = "ENTRY-OR-METHOD",
+            description = "The id of an entry (2026-05-09-brick-half), its tag, or the id of a method.")
+    private String id = "";
+
+    @Option(names = "--needles", required = true, paramLabel = "WEIGHT",
+            description = "The weight of dry needles, such as 120g or 4oz.")
+    private String needles = "";
+
+    @Option(names = "--json", description = "Print the quantities as data.")
+    private boolean json;
+
+    ScaleCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        Proofreading.Proof proof = NotebookFolder.proof(notebook);
+        double grams = grams(proof.notebook().cover().kitchen());
+        Workings workings = Workings.of(proof.notebook());
+        String asked = ofTag(proof.notebook()).orElse(id);
+        Optional<Scaled> scaled = workings.scale(asked, grams);
+        if (scaled.isEmpty()) {
+            terminal.say(whyNot(proof.notebook(), asked));
+            return Status.ERRORS;
+        }
+        if (json) {
+            terminal.print(Answers.scaled(scaled.get()));
+        } else {
+            ScaledWords.of(scaled.get(), proof.notebook()).forEach(terminal::print);
+        }
+        return Status.DONE;
+    }
+
+    private double grams(Kitchen kitchen) {
+        try {
+            double grams = Quantity.read(needles, Dimension.MASS, kitchen).value();
+            if (grams > 0) {
+                return grams;
+            }
+            throw new WrongCall("“" + needles + "” is no weight to dye; name one above 0 g.");
+        } catch (UnreadableQuantity unreadable) {
+            throw new WrongCall(unreadable.getMessage() + ".");
+        }
+    }
+
+    private Optional<String> ofTag(Notebook read) {
+        return read.entries().stream().filter(entry -> entry.tag().filter(tag -> tag.value().equals(id)).isPresent())
+                .map(entry -> entry.id()).findFirst();
+    }
+
+    private String whyNot(Notebook read, String asked) {
+        if (read.entry(asked).isPresent() || read.method(asked).isPresent()) {
+            return "“" + asked + "” cannot be worked out for another weight: its own weight of dry needles is not "
+                    + "known; give it one (“weight:” in an entry, “for:” in a method).";
+        }
+        return read.missing().stream().filter(missing -> missing.what().equals(asked)).findFirst()
+                .map(missing -> "“" + asked + "” has errors: " + String.join("; ", missing.why()) + ".")
+                .orElseGet(() -> "Nothing here is called “" + asked + "”." + Suggestion.of(asked, names(read))
+                        .map(near -> " Did you mean “" + near + "”?").orElse(""));
+    }
+
+    private static List<String> names(Notebook read) {
+        return Stream.concat(read.entries().stream().map(entry -> entry.id()),
+                read.methods().stream().map(method -> method.id())).toList();
+    }
+}

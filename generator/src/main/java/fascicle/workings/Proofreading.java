@@ -1,0 +1,35 @@
+package fascicle.workings;
+
+import fascicle.notebook.Finding;
+import fascicle.notebook.Findings;
+import fascicle.notebook.Notebook;
+import java.util.List;
+
+/** Joins what reading found with what only computing reveals. */
+public final class Proofreading {
+
+    private Proofreading() {}
+
+    /**
+     * A notebook that has been proofed.
+     *
+     * @param notebook what is left of it without the faulty entries
+     * @param findings everything found, in order of file, line and column
+     */
+    public record Proof(Notebook notebook, List<Finding> findings) {}
+
+    /**
+     * Proofs a notebook.
+     *
+     * @param notebook the whole notebook, as read
+     * @param read what reading it found
+     * @return the notebook without entries whose bath cannot be, and all findings
+     */
+    public static Proof of(Notebook notebook, List<Finding> read) {
+        Checks.Found found = Workings.of(notebook).checks();
+        Findings all = new Findings();
+        all.addAll(read);
+        all.addAll(found.findings());
+        return new Proof(found.faulty().isEmpty() ? notebook : notebook.without(found.faulty()), all.sorted());
+    }
+}
