@@ -25,14 +25,18 @@ import fascicle.notebook.Findings;
 import fascicle.notebook.Method;
 import fascicle.notebook.NeedleLot;
 import fascicle.notebook.Note;
+import fascicle.notebook.Missing;
 import fascicle.notebook.Notebook;
+import fascicle.notebook.Place;
 import fascicle.workings.EntryWorking;
 import fascicle.workings.Workings;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -116,8 +120,16 @@ public final class Book {
      */
     public static List<Finding> takenOutOf(Notebook notebook) {
         Findings findings = new Findings();
-        notes(notebook).map(TakenOut::of).forEach(findings::addAll);
+        Set<String> files = files(notebook);
+        notes(notebook).map(note -> TakenOut.of(note, files)).forEach(findings::addAll);
         return findings.sorted();
+    }
+
+    private static Set<String> files(Notebook notebook) {
+        return Stream.of(notebook.lots().stream().map(NeedleLot::place), notebook.dyes().stream().map(Dye::place),
+                        notebook.methods().stream().map(Method::place), notebook.entries().stream().map(Entry::place),
+                        notebook.missing().stream().map(Missing::place))
+                .flatMap(places -> places).map(Place::file).collect(Collectors.toSet());
     }
 
     private static Stream<Note> notes(Notebook notebook) {

@@ -9,6 +9,7 @@ import fascicle.notebook.Fastness;
 import fascicle.notebook.Kept;
 import fascicle.notebook.Noted;
 import fascicle.notebook.Outcome;
+import fascicle.notebook.WindowReading;
 import fascicle.notebook.Word;
 import fascicle.workings.ColourFigures;
 import fascicle.workings.EntryWorking;
@@ -99,8 +100,10 @@ public final class EntriesCsv {
         noted("vessel", working -> said(working).vessel());
         figure("ph_measured", working -> said(working).ph().map(ph -> OptionalDouble.of(ph.reads().value()))
                 .orElse(OptionalDouble.empty()));
-        text("dye", working -> parts(working.bath().dye()));
-        text("assistants", working -> parts(working.bath().assistants()));
+        parts("dye", working -> working.bath().dye());
+        parts("assistants", working -> working.bath().assistants());
+        figure("presoak_water_ml", working -> working.presoak().map(SoakFigures::waterMl)
+                .orElse(OptionalDouble.empty()));
         figure("presoak_liquor_ml", working -> working.presoak().map(SoakFigures::liquorMl)
                 .orElse(OptionalDouble.empty()));
         figure("minutes_above_80c", working -> working.heat().minutesAbove80());
@@ -137,20 +140,31 @@ public final class EntriesCsv {
                 .map(faults -> faults.stream().map(fault -> fault.value().word()).collect(Collectors.joining("; "))));
         noted("rub_dry", working -> working.entry().fastness().flatMap(Fastness::rubDry));
         noted("rub_wet", working -> working.entry().fastness().flatMap(Fastness::rubWet));
+        text("window_after_days", working -> window(working, reading ->
+                OptionalDouble.of(EntryFigures.daysInLight(reading))));
+        text("window_de00", working -> window(working, reading -> EntryFigures.faded(working, reading)));
     }
 
-    /** All parts in one cell: {@code brick 0.675 g; ochre 3.1 g}. */
-    private static Optional<String> parts(List<PartFigures> parts) {
+    /** Columns that hold a figure of each part, in the order of the recipe, parted by semicolons. */
+    private void parts(String name, Function<EntryWorking, List<PartFigures>> parts) {
+        text(name, working -> joined(parts.apply(working), PartFigures::is));
+        text(name + "_as_written", working -> joined(parts.apply(working), part -> part.asWritten().orElse("")));
+        text(name + "_g", working -> joined(parts.apply(working), part -> plain(part.grams())));
+        text(name + "_ml", working -> joined(parts.apply(working), part -> plain(part.ml())));
+        text(name + "_owf_percent", working -> joined(parts.apply(working), part -> plain(part.owfPercent())));
+        text(name + "_g_per_l", working -> joined(parts.apply(working), part -> plain(part.gramsPerLitre())));
+    }
+
+    private static Optional<String> window(EntryWorking working, Function<WindowReading, OptionalDouble> figure) {
+        List<WindowReading> window = working.entry().window();
+        return window.isEmpty() ? Optional.empty()
+                : Optional.of(window.stream().map(reading -> plain(figure.apply(reading)))
+                        .collect(Collectors.joining("; ")));
+    }
+
+    private static Optional<String> joined(List<PartFigures> parts, Function<PartFigures, String> figure) {
         return parts.isEmpty() ? Optional.empty()
-                : Optional.of(parts.stream().map(part -> part.is() + amount(part)).collect(Collectors.joining("; ")));
-    }
-
-    private static String amount(PartFigures part) {
-        if (part.grams().isPresent()) {
-            return " " + plain(part.grams()) + " g";
-        }
-        return part.ml().isPresent() ? " " + plain(part.ml()) + " mL"
-                : part.asWritten().map(written -> " " + written).orElse("");
+                : Optional.of(parts.stream().map(figure).collect(Collectors.joining("; ")));
     }
 
     private void text(String name, Function<EntryWorking, Optional<String>> text) {

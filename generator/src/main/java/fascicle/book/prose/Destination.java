@@ -32,6 +32,9 @@ sealed interface Destination {
     /** Nowhere a page can lead: a place on the page itself, or no address. */
     record Nowhere() implements Destination {}
 
+    /** A file that is not in the notebook. */
+    record Leaving() implements Destination {}
+
     /** Somewhere a page must not lead. */
     record Refused() implements Destination {}
 
@@ -55,15 +58,18 @@ sealed interface Destination {
     }
 
     private static Destination resolved(String path, String from) {
-        if (path.isEmpty() || path.startsWith("/")) {
+        if (path.isEmpty()) {
             return new Nowhere();
+        }
+        if (path.startsWith("/")) {
+            return new Leaving();
         }
         Deque<String> names = new ArrayDeque<>(List.of(from.split("/")));
         names.removeLast();
         for (String name : decoded(path).orElse("..").split("/")) {
             if (name.equals("..")) {
                 if (names.pollLast() == null) {
-                    return new Nowhere();
+                    return new Leaving();
                 }
             } else if (!name.isEmpty() && !name.equals(".")) {
                 names.addLast(name);

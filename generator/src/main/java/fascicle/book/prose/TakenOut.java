@@ -6,6 +6,7 @@ import fascicle.notebook.Place;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.HtmlBlock;
 import org.commonmark.node.HtmlInline;
@@ -23,20 +24,23 @@ import org.jsoup.parser.Parser;
 public final class TakenOut {
 
     private final Note note;
+    private final Set<String> files;
     private final List<Finding> findings = new ArrayList<>();
 
-    private TakenOut(Note note) {
+    private TakenOut(Note note, Set<String> files) {
         this.note = note;
+        this.files = files;
     }
 
     /**
      * What is taken out of a note.
      *
      * @param note the maker's words
+     * @param files the notebook's files that have a page in the studio's book, or would have if they could be read
      * @return warnings, in the order of the text
      */
-    public static List<Finding> of(Note note) {
-        TakenOut takenOut = new TakenOut(note);
+    public static List<Finding> of(Note note, Set<String> files) {
+        TakenOut takenOut = new TakenOut(note, files);
         if (note.markdown().indexOf('<') >= 0 || note.markdown().indexOf('[') >= 0) {
             Markdown.located(note.markdown()).accept(takenOut.new Search());
         }
@@ -91,9 +95,16 @@ public final class TakenOut {
     }
 
     private void link(String address, Node where) {
-        if (Destination.of(address, note.place().file()) instanceof Destination.Refused) {
+        Destination destination = Destination.of(address, note.place().file());
+        if (destination instanceof Destination.Refused) {
             warn(where, "the link to \"" + address + "\" is taken out: links lead to http, https, mailto, or to a file "
                     + "of the notebook");
+        } else if (destination instanceof Destination.Leaving) {
+            warn(where, "the link to \"" + address + "\" is taken out: it leaves the notebook; name a file of the "
+                    + "notebook, as seen from this one");
+        } else if (destination instanceof Destination.NotebookFile file && !files.contains(file.path())) {
+            warn(where, "the link to \"" + address + "\" is taken out: the book has no page of “" + file.path()
+                    + "”; mend its name, or take the link out");
         }
     }
 
