@@ -247,10 +247,10 @@ class BookTest {
 
     @Test
     void whatTheCleanerTakesOutIsFoundWithoutAPage() {
-        Book book = book(SampleNotebook.withOneMore(SampleNotebook.titled("x", "a <script>b</script>")), Edition.STUDIO);
+        Notebook odd = SampleNotebook.withOneMore(SampleNotebook.titled("x", "a <script>b</script>"));
         assertEquals(List.of("days/2026-06-01/odd.md:10:3"),
-                book.findings().stream().map(finding -> finding.place().toString()).toList());
-        assertEquals(List.of(), sample().findings());
+                Book.takenOutOf(odd).stream().map(finding -> finding.place().toString()).toList());
+        assertEquals(List.of(), Book.takenOutOf(SampleNotebook.notebook()));
     }
 
     @Test
