@@ -23,6 +23,14 @@ final class AmountReader {
     private static final Set<String> STOCK = Set.of("stock", "stock solution");
     private static final Set<String> PACKS = Set.of("pack", "packs", "packet", "packets");
 
+    /** What makers count that has no size; any other word after a number is a unit that is not known. */
+    private static final Set<String> COUNTED = Set.of("handful", "pinch", "dash", "splash", "scoop", "sprig", "leaf",
+            "leave", "piece", "bunch", "bunche", "knob", "glug", "capful", "cap", "jar", "bottle", "bucket", "bag",
+            "basket", "stick", "slice", "skin", "hull", "husk", "cone", "nut", "gall", "root", "flower", "head",
+            "blossom", "bulb", "ladle", "mug", "glas", "glasse", "squirt", "sachet", "tablet", "bundle", "grain",
+            "drip", "twig", "chip", "strip", "heap", "heaped", "heaping", "level", "rounded", "scant", "large", "small",
+            "big", "good", "generous", "onion", "stem", "stalk", "rhizome", "berry", "berrie", "fistful", "double");
+
     private static final Pattern ABOUT = Pattern.compile("(?i)(about(?![a-z])|~)[\\s\\p{Z}]*+(?=.)");
     private static final Pattern OF = Pattern.compile("(?i)[\\s\\p{Z}]of[\\s\\p{Z}]");
     private static final Pattern PER = Pattern.compile("(?i)/| per ");
@@ -140,6 +148,12 @@ final class AmountReader {
                 throw unreadable("has more around its unit than can be read",
                         "write the number and " + word + ", and nothing else");
             }
+        }
+        String first = words(rest).get(0).toLowerCase(Locale.ROOT);
+        if (!COUNTED.contains(first) && !COUNTED.contains(first.replaceFirst("s$", ""))) {
+            throw unreadable("has an unknown unit, “" + words(rest).get(0) + "”",
+                    "write g, mL, tsp, % owf, g/L or another unit after the number; what has no size, such as a "
+                            + "handful, is kept as written");
         }
         return asWritten();
     }

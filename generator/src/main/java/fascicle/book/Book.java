@@ -47,9 +47,8 @@ public final class Book {
 
     private Book(Workings workings, Edition edition, Theme theme) {
         Words words = Words.shipped();
-        Figures figures = new Figures(words);
-        Addresses addresses = new Addresses(workings, figures);
-        Materials materials = Materials.of(workings, edition, addresses, words, figures, theme.styleAddress());
+        Addresses addresses = new Addresses(workings, new Figures(words));
+        Materials materials = new Materials(workings, edition, addresses, words, theme.styleAddress());
         page("index.html", theme, () -> new CoverComposer(materials).page());
         page("about.html", theme, () -> new AboutComposer(materials).page());
         page("entries.html", theme, () -> new ListComposer(materials).entries());

@@ -15,8 +15,22 @@ public final class Ids {
      * @return equal for ids that are the same
      */
     public static String key(String id) {
+        if (isPlain(id)) {
+            return id;
+        }
         String composed = Normalizer.normalize(id, Normalizer.Form.NFC);
         return Normalizer.normalize(composed.toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT), Normalizer.Form.NFC);
+    }
+
+    /** Most ids are small letters, digits and hyphens, and are their own keys. */
+    private static boolean isPlain(String id) {
+        for (int at = 0; at < id.length(); at++) {
+            char letter = id.charAt(at);
+            if (letter > 'z' || letter >= 'A' && letter <= 'Z') {
+                return false;
+            }
+        }
+        return true;
     }
 
     /**
@@ -29,4 +43,5 @@ public final class Ids {
     public static boolean same(String one, String other) {
         return key(one).equals(key(other));
     }
+
 }

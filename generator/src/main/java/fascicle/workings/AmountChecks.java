@@ -71,8 +71,8 @@ final class AmountChecks {
         }
         double owf = figures.owfPercent().getAsDouble();
         boolean dye = thing.kind().map(Dye.Kind.DYE::equals).orElse(amongDyes);
-        boolean asMuchAsSaltMayBe = figures.by() == Basis.BATH && figures.gramsPerLitre().isPresent()
-                && figures.gramsPerLitre().getAsDouble() <= MOST_IN_A_LITRE;
+        boolean asMuchAsSaltMayBe = figures.by() == Basis.BATH
+                && figures.gramsPerLitre().orElse(0) <= MOST_IN_A_LITRE;
         if (dye && owf > MOST_DYE) {
             absurd(figures, owf, MOST_DYE, "of a dye");
         } else if (!dye && owf > MOST_OF_ANYTHING && !asMuchAsSaltMayBe) {

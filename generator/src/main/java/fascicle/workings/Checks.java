@@ -29,8 +29,9 @@ final class Checks {
         AmountChecks amounts = new AmountChecks(recipes, findings);
         GapChecks gaps = new GapChecks(recipes, findings);
         for (MethodWorking working : workings.methods()) {
-            WorkedRecipe recipe = recipes.ofMethod(working.method());
-            baths.check(working.method().called(), working.method().recipe(), recipe, working.method().place());
+            WorkedRecipe recipe = recipes.ofShown(working.method());
+            baths.check(working.method().called(), working.method().recipe(), recipe,
+                    recipes.vessel(working.method().recipe()), working.method().place());
             amounts.check(recipe);
             amounts.weight(working.method());
             gaps.check(working.method(), recipe);
@@ -39,7 +40,7 @@ final class Checks {
             Entry entry = working.entry();
             WorkedRecipe recipe = workings.recipe(working);
             int mark = findings.mark();
-            baths.check(entry.called(), entry.recipe(), recipe, entry.place());
+            baths.check(entry.called(), entry.recipe(), recipe, recipes.vessel(entry.recipe()), entry.place());
             amounts.check(recipe);
             amounts.weight(working);
             gaps.check(working, recipe);

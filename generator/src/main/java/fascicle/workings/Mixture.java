@@ -14,34 +14,40 @@ import java.util.stream.Stream;
  * @param ratio mL of liquor to a gram of needles
  * @param standing what stood in it from the bath before, mL; zero for a fresh bath
  * @param liquor all the liquid
+ * @param cover the liquor that the recipe's depth asks for in its vessel, mL; zero where it asks for none
  * @param dye what colours
  * @param others everything else
  */
-record Mixture(Magnitude needles, Magnitude ratio, Magnitude standing, Liquor liquor, List<Line> dye,
-        List<Line> others) {
+record Mixture(Magnitude needles, Magnitude ratio, Magnitude standing, Liquor liquor, Magnitude cover,
+        List<Line> dye, List<Line> others) {
 
     /** A bath whose water was measured. */
     static Mixture poured(Magnitude water, Magnitude standing, Magnitude needles, List<Line> dye, List<Line> others) {
         Liquor liquor = Liquor.poured(water, standing, needles, doses(dye, others));
-        return new Mixture(needles, liquor.total().over(needles), standing, liquor, dye, others);
+        return new Mixture(needles, liquor.total().over(needles), standing, liquor, Magnitude.ZERO, dye, others);
     }
 
     /** A bath filled up to a volume. */
     static Mixture filled(Magnitude total, Magnitude standing, Magnitude needles, List<Line> dye, List<Line> others) {
         Liquor liquor = Liquor.filled(total, standing, needles, doses(dye, others));
-        return new Mixture(needles, total.over(needles), standing, liquor, dye, others);
+        return new Mixture(needles, total.over(needles), standing, liquor, Magnitude.ZERO, dye, others);
     }
 
     /** A bath filled up to a ratio to its needles, which holds for other needles even where these are unknown. */
     static Mixture byRatio(Magnitude ratio, Magnitude standing, Magnitude needles, List<Line> dye,
             List<Line> others) {
         Liquor liquor = Liquor.filled(ratio.times(needles), standing, needles, doses(dye, others));
-        return new Mixture(needles, ratio, standing, liquor, dye, others);
+        return new Mixture(needles, ratio, standing, liquor, Magnitude.ZERO, dye, others);
+    }
+
+    /** The same bath, whose depth is asked for however few needles there are. */
+    Mixture toThisDepth() {
+        return new Mixture(needles, ratio, standing, liquor, liquor.total(), dye, others);
     }
 
     /** The same where nobody said how much water was poured. */
     Mixture withoutWater() {
-        return new Mixture(needles, ratio, standing, liquor.withoutWater(), dye, others);
+        return new Mixture(needles, ratio, standing, liquor.withoutWater(), cover, dye, others);
     }
 
     /** Everything in it but water. */
@@ -54,16 +60,23 @@ record Mixture(Magnitude needles, Magnitude ratio, Magnitude standing, Liquor li
         return new Batch(needles, liquor.total());
     }
 
-    /** The same bath for other needles, at the same ratio; of a reused bath as much more or less is taken. */
+    /**
+     * The same bath for other needles: at the same ratio, unless its depth needs more. Of a reused bath as much more or
+     * less is taken.
+     */
     Mixture scaledTo(Magnitude grams) {
         Magnitude left = standing.equals(Magnitude.ZERO) ? standing : standing.over(needles).times(grams);
-        return byRatio(ratio, left, grams, dye.stream().map(line -> line.growingFrom(batch())).toList(),
-                others.stream().map(line -> line.growingFrom(batch())).toList());
+        List<Line> scaledDye = dye.stream().map(line -> line.growingFrom(batch())).toList();
+        List<Line> scaledOthers = others.stream().map(line -> line.growingFrom(batch())).toList();
+        Magnitude total = ratio.times(grams);
+        boolean deeper = total.known() && cover.known() && cover.orThrow() > total.orThrow();
+        return deeper ? filled(cover, left, grams, scaledDye, scaledOthers)
+                : byRatio(ratio, left, grams, scaledDye, scaledOthers);
     }
 
     /** The same things, with no amount or volume known. */
     Mixture unknown() {
-        return new Mixture(Magnitude.UNKNOWN, Magnitude.UNKNOWN, Magnitude.UNKNOWN, Liquor.UNKNOWN,
+        return new Mixture(Magnitude.UNKNOWN, Magnitude.UNKNOWN, Magnitude.UNKNOWN, Liquor.UNKNOWN, Magnitude.ZERO,
                 dye.stream().map(Line::unknown).toList(), others.stream().map(Line::unknown).toList());
     }
 

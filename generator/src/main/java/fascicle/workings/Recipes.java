@@ -48,6 +48,8 @@ final class Recipes {
         vessels = Notebook.byId(notebook.shelf().vessels(), Vessel::id);
         methods = Notebook.byId(notebook.shelf().methods(), Method::id);
         entries = Notebook.byId(notebook.entries(), Entry::id);
+        // All at once, so that whoever asks later only reads.
+        notebook.shelf().methods().forEach(this::ofMethod);
     }
 
     /** An entry's recipe, for its dry needles in g. */
@@ -55,8 +57,8 @@ final class Recipes {
         return work(entry.recipe(), needles, entry.id());
     }
 
-    /** A method's recipe, for the weight its amounts are for. */
-    WorkedRecipe ofMethod(Method method) {
+    /** The recipe of a method on the shelf, for the weight its amounts are for. */
+    private WorkedRecipe ofMethod(Method method) {
         String key = Ids.key(method.id());
         WorkedRecipe known = workedMethods.get(key);
         if (known == null) {
@@ -68,7 +70,10 @@ final class Recipes {
         return known;
     }
 
-    /** A method's recipe as it is shown, which may be less than what entries that follow it rest on. */
+    /**
+     * A method's recipe as it is shown, for the weight its amounts are for. It may be less than what entries that follow
+     * the method rest on.
+     */
     WorkedRecipe ofShown(Method method) {
         return work(method.recipe(), weight(method), method.id());
     }
@@ -116,7 +121,7 @@ final class Recipes {
             return Mixture.byRatio(Magnitude.of(ratio.millilitresPerGram()), standing, needles, dye, others);
         }
         if (water.value() instanceof Water.ByDepth depth) {
-            return Mixture.filled(volume(recipe, depth.depth()), standing, needles, dye, others);
+            return Mixture.filled(volume(recipe, depth.depth()), standing, needles, dye, others).toThisDepth();
         }
         Optional<Method> from = lender(water.origin(), id);
         if (from.isPresent()) {

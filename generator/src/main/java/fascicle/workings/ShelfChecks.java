@@ -5,6 +5,7 @@ import fascicle.measure.Quantity;
 import fascicle.notebook.Dye;
 import fascicle.notebook.Findings;
 import fascicle.notebook.Ids;
+import fascicle.notebook.Kept;
 import fascicle.notebook.NeedleLot;
 import fascicle.notebook.Noted;
 import java.util.HashMap;
@@ -29,8 +30,9 @@ final class ShelfChecks {
         this.findings = findings;
     }
 
-    /** Checks lots and purchases. */
+    /** Checks lots, purchases and what was kept. */
     void check() {
+        workings.entries().forEach(entry -> entry.entry().kept().ifPresent(this::check));
         Map<String, Double> needles = needlesUsed();
         workings.notebook().lots().forEach(lot -> check(lot, needles.getOrDefault(Ids.key(lot.id()), 0.0)));
         Map<String, Used> dyes = used();
@@ -41,6 +43,14 @@ final class ShelfChecks {
         lot.weight().filter(weight -> isMore(used, weight.value().value())).ifPresent(weight ->
                 findings.warning(weight.place(), "entries took " + Say.weight(used) + " of “" + lot.called()
                         + "”, which weighs “" + weight.written() + "”; check the entries' weights, or the lot's"));
+    }
+
+    private void check(Kept kept) {
+        double used = kept.used().stream().flatMap(use -> use.weight().stream())
+                .mapToDouble(weight -> weight.value().value()).sum();
+        kept.weight().filter(weight -> isMore(used, weight.value().value())).ifPresent(weight ->
+                findings.warning(weight.place(), "baskets took " + Say.weight(used) + " of what was kept, which "
+                        + "weighs “" + weight.written() + "”; check the weights"));
     }
 
     private void check(Dye dye, Used used) {

@@ -28,8 +28,15 @@ record Substance(String id, Optional<Dye> dye, Kitchen kitchen) {
     /** A level US teaspoon of table salt: USDA National Nutrient Database for Standard Reference, item 02047. */
     private static final double TEASPOON_OF_TABLE_SALT = 6.0;
 
+    /** A US cup of table salt: the same item; heavier than 48 of its teaspoons. */
+    private static final double CUP_OF_TABLE_SALT = 292;
+
+    private static final double CUP = Unit.US_CUP.size().doubleValue();
+
     /** A level US teaspoon of baking soda: the same database, item 18372. */
     private static final double TEASPOON_OF_BAKING_SODA = 4.6;
+
+    private static final Set<Unit> CUPS = EnumSet.of(Unit.US_CUP, Unit.METRIC_CUP, Unit.IMPERIAL_CUP);
 
     /** Units in which nobody measures a powder. */
     private static final Set<Unit> OF_LIQUIDS = EnumSet.of(Unit.MILLILITRE, Unit.LITRE, Unit.DROP,
@@ -120,7 +127,8 @@ record Substance(String id, Optional<Dye> dye, Kitchen kitchen) {
             return ofMass(size(weighed.mass()), liquid);
         }
         if (amount instanceof Amount.Measured measured) {
-            return ofVolume(size(measured.volume()), liquid);
+            return byTheCup(measured.volume()) ? ofMass(size(measured.volume()).times(CUP_OF_TABLE_SALT / CUP), false)
+                    : ofVolume(size(measured.volume()), liquid);
         }
         if (amount instanceof Amount.Packs packs) {
             return pack(packs, liquid);
@@ -172,9 +180,18 @@ record Substance(String id, Optional<Dye> dye, Kitchen kitchen) {
         return density.known() ? density : published();
     }
 
+    private boolean isTableSalt() {
+        return isNamed("table salt") || kind().filter(Dye.Kind.SALT::equals).isPresent() && isNamed("salt");
+    }
+
+    /** Table salt measured in cups and weighed by nobody has a published weight of its own. */
+    private boolean byTheCup(Quantity volume) {
+        return isTableSalt() && dye.flatMap(Dye::levelTeaspoon).isEmpty() && dye.flatMap(Dye::density).isEmpty()
+                && CUPS.contains(volume.unit());
+    }
+
     private Magnitude published() {
-        boolean salt = kind().filter(Dye.Kind.SALT::equals).isPresent();
-        if (isNamed("table salt") || salt && isNamed("salt")) {
+        if (isTableSalt()) {
             return Magnitude.of(TEASPOON_OF_TABLE_SALT / teaspoon(Kitchen.US));
         }
         return isNamed("baking soda")

@@ -22,19 +22,21 @@ public final class Workings {
     private final Map<String, EntryWorking> entries;
     private final Map<String, MethodWorking> methods;
     private final List<LotWorking> lots;
-    private final Map<Group.Kind, List<Group>> groups = new EnumMap<>(Group.Kind.class);
+    private final Map<Group.Kind, Map<String, Group>> groups = new EnumMap<>(Group.Kind.class);
 
     private Workings(Notebook notebook) {
         this.notebook = notebook;
         recipes = new Recipes(notebook);
         methods = Notebook.byId(notebook.methods().stream().map(this::work).toList(), working -> working.method().id());
         Bundles bundles = new Bundles(notebook);
-        entries = Notebook.byId(notebook.entries().stream().map(entry -> work(entry, bundles.of(entry))).toList(),
-                EntryWorking::id);
+        // Entries rest on methods and on what was written of one another, never on one another's figures.
+        List<EntryWorking> worked = notebook.entries().parallelStream()
+                .map(entry -> work(entry, bundles.of(entry))).toList();
+        entries = Notebook.byId(worked, EntryWorking::id);
         lots = notebook.lots().stream().map(lot -> new LotWorking(lot, Colours.of(lot))).toList();
         Grouping grouping = new Grouping(notebook, entries());
         for (Group.Kind kind : Group.Kind.values()) {
-            groups.put(kind, grouping.of(kind));
+            groups.put(kind, Notebook.byId(grouping.of(kind), Group::id));
         }
     }
 
@@ -113,7 +115,7 @@ public final class Workings {
      *     dyes and methods in the notebook's order, days and years oldest first
      */
     public List<Group> groups(Group.Kind kind) {
-        return groups.getOrDefault(kind, List.of());
+        return List.copyOf(groups.getOrDefault(kind, Map.of()).values());
     }
 
     /**
@@ -124,7 +126,7 @@ public final class Workings {
      * @return the group, if there is one
      */
     public Optional<Group> group(Group.Kind kind, String id) {
-        return groups(kind).stream().filter(group -> Ids.same(group.id(), id)).findFirst();
+        return Optional.ofNullable(groups.getOrDefault(kind, Map.of()).get(Ids.key(id)));
     }
 
     /**

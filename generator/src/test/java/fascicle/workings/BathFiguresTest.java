@@ -17,14 +17,14 @@ import org.junit.jupiter.api.Test;
 class BathFiguresTest {
 
     private static final OptionalDouble UNKNOWN = OptionalDouble.empty();
-    private final Shelf shelf = Shelf.usual().thing("glaubers-salt", Dye.Kind.SALT, Dye.Form.CRYSTALS)
+    private final Workroom room = Workroom.usual().thing("glaubers-salt", Dye.Kind.SALT, Dye.Form.CRYSTALS)
             .thing("wetting", Dye.Kind.WETTING, Dye.Form.POWDER);
 
     @Test
     void theLiquorIsTheWaterAndTheLiquidParts() {
-        shelf.entry("2026-05-09-brick").weighing("45 g").water("3.2 L").dye("brick", "1.5 % owf").with("salt", "40 g")
+        room.entry("2026-05-09-brick").weighing("45 g").water("3.2 L").dye("brick", "1.5 % owf").with("salt", "40 g")
                 .with("white-vinegar", "60 mL");
-        BathFigures bath = shelf.worked("2026-05-09-brick").bath();
+        BathFigures bath = room.worked("2026-05-09-brick").bath();
         assertEquals(3200, known(bath.waterMl()));
         assertEquals(3260, known(bath.liquorMl()));
         assertEquals(3260 / 45.0, known(bath.ratio()), 1e-12);
@@ -50,11 +50,11 @@ class BathFiguresTest {
      */
     @Test
     void aLabDipOfStockSolutions() {
-        shelf.entry("2026-05-09-dip").weighing("5 g").ratio(10).dye("brick", "7.5 mL of 1 % stock")
+        room.entry("2026-05-09-dip").weighing("5 g").ratio(10).dye("brick", "7.5 mL of 1 % stock")
                 .with("wetting", "2.5 mL of 1 % stock").with("wetting", "10 mL of 1 % stock")
                 .with("wetting", "5 mL of 1 % stock").with("glaubers-salt", "10 mL of 20 % stock")
                 .with("salt", "2.5 mL of 20 % stock");
-        BathFigures bath = shelf.worked("2026-05-09-dip").bath();
+        BathFigures bath = room.worked("2026-05-09-dip").bath();
         assertEquals(50, known(bath.liquorMl()));
         assertEquals(12.5, known(bath.waterMl()));
         assertEquals(1.5, known(bath.dye().get(0).owfPercent()), 1e-12);
@@ -66,8 +66,8 @@ class BathFiguresTest {
     /** 40 g at 2 % owf from 1 % stock at 1:30: dye 0.8 g, water 1120 mL, 0.667 g/L. */
     @Test
     void fortyGramsAtTwoPerCentFromStock() {
-        shelf.entry("2026-05-09-dip").weighing("40 g").ratio(30).dye("brick", "80 mL of 1 % stock");
-        BathFigures bath = shelf.worked("2026-05-09-dip").bath();
+        room.entry("2026-05-09-dip").weighing("40 g").ratio(30).dye("brick", "80 mL of 1 % stock");
+        BathFigures bath = room.worked("2026-05-09-dip").bath();
         assertEquals(1120, known(bath.waterMl()), 1e-9);
         assertEquals(0.8, known(bath.dye().get(0).grams()), 1e-12);
         assertEquals(2, known(bath.dye().get(0).owfPercent()), 1e-12);
@@ -77,26 +77,26 @@ class BathFiguresTest {
     /** 8 oz are 226.796185 g (NIST Handbook 44, Appendix C); 2 % of them 4.5359 g. */
     @Test
     void eightOuncesAtTwoPerCent() {
-        shelf.entry("2026-05-09-dip").weighing("8 oz").dye("brick", "2 % owf");
-        assertEquals(4.5359237, known(shelf.worked("2026-05-09-dip").bath().dye().get(0).grams()), 1e-9);
+        room.entry("2026-05-09-dip").weighing("8 oz").dye("brick", "2 % owf");
+        assertEquals(4.5359237, known(room.worked("2026-05-09-dip").bath().dye().get(0).grams()), 1e-9);
     }
 
     @Test
     void theDepthInAVesselFixesTheLiquor() {
-        shelf.vessel("tray", new Basin.Rectangular(30, 20));
-        shelf.entry("2026-05-09-deep").weighing("45 g").in("TRAY").depth("7 cm").with("white-vinegar", "60 mL");
-        shelf.entry("2026-05-09-lost").weighing("45 g").in("bucket").depth("7 cm").with("white-vinegar", "60 mL");
-        assertEquals(4200, known(shelf.worked("2026-05-09-deep").bath().liquorMl()), 1e-9);
-        assertEquals(4140, known(shelf.worked("2026-05-09-deep").bath().waterMl()), 1e-9);
-        assertEquals(UNKNOWN, shelf.worked("2026-05-09-lost").bath().liquorMl(), "nobody knows that bucket");
-        assertEquals(60, known(shelf.worked("2026-05-09-lost").bath().assistants().get(0).ml()));
+        room.vessel("tray", new Basin.Rectangular(30, 20));
+        room.entry("2026-05-09-deep").weighing("45 g").in("TRAY").depth("7 cm").with("white-vinegar", "60 mL");
+        room.entry("2026-05-09-lost").weighing("45 g").in("bucket").depth("7 cm").with("white-vinegar", "60 mL");
+        assertEquals(4200, known(room.worked("2026-05-09-deep").bath().liquorMl()), 1e-9);
+        assertEquals(4140, known(room.worked("2026-05-09-deep").bath().waterMl()), 1e-9);
+        assertEquals(UNKNOWN, room.worked("2026-05-09-lost").bath().liquorMl(), "nobody knows that bucket");
+        assertEquals(60, known(room.worked("2026-05-09-lost").bath().assistants().get(0).ml()));
     }
 
     @Test
     void aLiquidInGramsPerLitreTakesRoomInTheLiquorItFollows() {
-        shelf.thing(new Shelf.Label("amber").kind(Dye.Kind.DYE).form(Dye.Form.LIQUID).density(1.25));
-        shelf.entry("2026-05-09-amber").weighing("45 g").water("900 mL").dye("amber", "125 g/L");
-        BathFigures bath = shelf.worked("2026-05-09-amber").bath();
+        room.thing(new Workroom.Label("amber").kind(Dye.Kind.DYE).form(Dye.Form.LIQUID).density(1.25));
+        room.entry("2026-05-09-amber").weighing("45 g").water("900 mL").dye("amber", "125 g/L");
+        BathFigures bath = room.worked("2026-05-09-amber").bath();
         // 125 g are 100 mL in each litre: 900 / (1 − 0.1).
         assertEquals(1000, known(bath.liquorMl()), 1e-9);
         assertEquals(100, known(bath.dye().get(0).ml()), 1e-9);
@@ -105,9 +105,9 @@ class BathFiguresTest {
 
     @Test
     void owfNeedsADryWeight() {
-        shelf.entry("2026-05-09-damp").weighing("60 g").weighed(Needles.Weighed.DAMP).water("3 L")
+        room.entry("2026-05-09-damp").weighing("60 g").weighed(Needles.Weighed.DAMP).water("3 L")
                 .dye("brick", "1.5 % owf").with("salt", "12 g/L");
-        EntryWorking damp = shelf.worked("2026-05-09-damp");
+        EntryWorking damp = room.worked("2026-05-09-damp");
         assertEquals(60, known(damp.needles().grams()));
         assertEquals(UNKNOWN, damp.needles().dryGrams());
         assertEquals(UNKNOWN, damp.bath().ratio());
@@ -119,8 +119,8 @@ class BathFiguresTest {
 
     @Test
     void whatRestsOnARoughWeightIsRough() {
-        shelf.entry("2026-05-09-about").weighing("about 45 g").water("3 L").dye("brick", "1.5 % owf").with("salt", "40 g");
-        EntryWorking working = shelf.worked("2026-05-09-about");
+        room.entry("2026-05-09-about").weighing("about 45 g").water("3 L").dye("brick", "1.5 % owf").with("salt", "40 g");
+        EntryWorking working = room.worked("2026-05-09-about");
         assertTrue(working.needles().about());
         assertFalse(working.bath().about(), "the water was measured");
         PartFigures dye = working.bath().dye().get(0);
@@ -132,8 +132,8 @@ class BathFiguresTest {
 
     @Test
     void aSplashMakesTheLiquorRough() {
-        shelf.entry("2026-05-09-splash").weighing("45 g").water("3 L").with("white-vinegar", "a splash");
-        BathFigures bath = shelf.worked("2026-05-09-splash").bath();
+        room.entry("2026-05-09-splash").weighing("45 g").water("3 L").with("white-vinegar", "a splash");
+        BathFigures bath = room.worked("2026-05-09-splash").bath();
         assertEquals(3000, known(bath.liquorMl()));
         assertTrue(bath.about());
         assertEquals("a splash", bath.assistants().get(0).asWritten().orElseThrow());
@@ -142,34 +142,34 @@ class BathFiguresTest {
 
     @Test
     void aReusedBathIsWhatWasLeftAndWhatWasAdded() {
-        shelf.entry("2026-05-02-strong").weighing("45 g").water("3 L").left("2.4 L");
-        shelf.entry("2026-05-02-spilt").weighing("45 g").water("3 L");
-        shelf.entry("2026-05-09-weak").weighing("45 g").reuses("2026-05-02-strong").water("500 mL")
+        room.entry("2026-05-02-strong").weighing("45 g").water("3 L").left("2.4 L");
+        room.entry("2026-05-02-spilt").weighing("45 g").water("3 L");
+        room.entry("2026-05-09-weak").weighing("45 g").reuses("2026-05-02-strong").water("500 mL")
                 .with("white-vinegar", "60 mL");
-        shelf.entry("2026-05-09-as-it-was").weighing("45 g").reuses("2026-05-02-strong").with("white-vinegar", "60 mL");
-        shelf.entry("2026-05-09-topped-up").weighing("45 g").reuses("2026-05-02-strong").ratio(60);
-        shelf.entry("2026-05-09-unknown").weighing("45 g").reuses("2026-05-02-spilt").water("500 mL");
-        assertEquals(2960, known(shelf.worked("2026-05-09-weak").bath().liquorMl()));
-        assertEquals(500, known(shelf.worked("2026-05-09-weak").bath().waterMl()));
-        assertEquals(2460, known(shelf.worked("2026-05-09-as-it-was").bath().liquorMl()));
-        assertEquals(UNKNOWN, shelf.worked("2026-05-09-as-it-was").bath().waterMl(), "nobody said");
-        assertEquals(300, known(shelf.worked("2026-05-09-topped-up").bath().waterMl()), 1e-9);
-        assertEquals(UNKNOWN, shelf.worked("2026-05-09-unknown").bath().liquorMl());
+        room.entry("2026-05-09-as-it-was").weighing("45 g").reuses("2026-05-02-strong").with("white-vinegar", "60 mL");
+        room.entry("2026-05-09-topped-up").weighing("45 g").reuses("2026-05-02-strong").ratio(60);
+        room.entry("2026-05-09-unknown").weighing("45 g").reuses("2026-05-02-spilt").water("500 mL");
+        assertEquals(2960, known(room.worked("2026-05-09-weak").bath().liquorMl()));
+        assertEquals(500, known(room.worked("2026-05-09-weak").bath().waterMl()));
+        assertEquals(2460, known(room.worked("2026-05-09-as-it-was").bath().liquorMl()));
+        assertEquals(UNKNOWN, room.worked("2026-05-09-as-it-was").bath().waterMl(), "nobody said");
+        assertEquals(300, known(room.worked("2026-05-09-topped-up").bath().waterMl()), 1e-9);
+        assertEquals(UNKNOWN, room.worked("2026-05-09-unknown").bath().liquorMl());
     }
 
     @Test
     void whatFollowsTheBathInAFinishFollowsTheDyebath() {
-        shelf.thing("glycerin", Dye.Kind.OTHER, Dye.Form.LIQUID);
-        shelf.entry("2026-05-09-soft").weighing("45 g").water("3 L").finish("glycerin", "100 mL");
-        PartFigures glycerin = shelf.worked("2026-05-09-soft").finish().get(0);
+        room.thing("glycerin", Dye.Kind.OTHER, Dye.Form.LIQUID);
+        room.entry("2026-05-09-soft").weighing("45 g").water("3 L").finish("glycerin", "100 mL");
+        PartFigures glycerin = room.worked("2026-05-09-soft").finish().get(0);
         assertEquals(100, known(glycerin.ml()));
-        assertEquals(3000, known(shelf.worked("2026-05-09-soft").bath().liquorMl()), "it is no part of the dyebath");
-        assertEquals(200, known(shelf.workings().scale("2026-05-09-soft", 90).orElseThrow().finish().get(0).ml()), 1e-9);
+        assertEquals(3000, known(room.worked("2026-05-09-soft").bath().liquorMl()), "it is no part of the dyebath");
+        assertEquals(200, known(room.workings().scale("2026-05-09-soft", 90).orElseThrow().finish().get(0).ml()), 1e-9);
     }
 
     @Test
     void anUnknownWeightLeavesTheWrittenRatio() {
-        Shelf bare = new Shelf(Kitchen.US);
+        Workroom bare = new Workroom(Kitchen.US);
         bare.entry("2026-05-09-unweighed").ratio(60);
         assertEquals(60, known(bare.worked("2026-05-09-unweighed").bath().ratio()));
         assertEquals(UNKNOWN, bare.worked("2026-05-09-unweighed").bath().liquorMl());

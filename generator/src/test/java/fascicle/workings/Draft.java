@@ -58,10 +58,12 @@ final class Draft {
     private final List<Recipe.Treatment> before = new ArrayList<>();
     private final List<HeatStep> heat = new ArrayList<>();
     private final List<Reading> colour = new ArrayList<>();
+    private String file;
 
     Draft(String id, Kitchen kitchen) {
         this.id = id;
         this.kitchen = kitchen;
+        file = id + ".md";
     }
 
     /** Writes what the method lends; what the entry has of its own is written after. */
@@ -79,6 +81,12 @@ final class Draft {
 
     Draft follows(String id) {
         method = noted(id, id);
+        return this;
+    }
+
+    /** One of several pots in a file. */
+    Draft inFile(String shared) {
+        file = shared;
         return this;
     }
 
@@ -253,13 +261,13 @@ final class Draft {
     Entry entry() {
         Optional<Outcome> outcome = verdict.isEmpty() && evenness.isEmpty() ? Optional.empty()
                 : Optional.of(new Outcome(verdict, evenness, Optional.empty(), List.of()));
-        return new Entry(id, LocalDate.parse(id.substring(0, 10)), id.substring(11), Place.of(file()), Optional.empty(),
+        return new Entry(id, LocalDate.parse(id.substring(0, 10)), id.substring(11), Place.of(file), Optional.empty(),
                 Optional.empty(), Edition.STUDIO, method, needles, recipe(), List.copyOf(colour), glass, target,
                 outcome, Optional.empty(), List.of(), kept, List.of());
     }
 
     Method method() {
-        return new Method(id, Place.of(file()), Optional.empty(), Edition.STUDIO, method, forWeight, Optional.empty(),
+        return new Method(id, Place.of(file), Optional.empty(), Edition.STUDIO, method, forWeight, Optional.empty(),
                 needles, recipe(), target, List.of());
     }
 
@@ -317,11 +325,7 @@ final class Draft {
     }
 
     private Place place() {
-        return new Place(file(), ++line, 1);
-    }
-
-    private String file() {
-        return id + ".md";
+        return new Place(file, ++line, 1);
     }
 
     /** A figure that must be there. */

@@ -23,13 +23,13 @@ class InheritanceTest {
             .with("salt", "30 g").with("white-vinegar", "60 mL").with("salt", "5 g", Basis.BATCH)
             .presoak("5 L", "white-vinegar", "100 mL").mordant("2 L", "alum", "5 g").finish("glycerin", "30 mL");
 
-    private final Shelf shelf = Shelf.usual().thing("alum", Dye.Kind.MORDANT, Dye.Form.CRYSTALS)
+    private final Workroom room = Workroom.usual().thing("alum", Dye.Kind.MORDANT, Dye.Form.CRYSTALS)
             .thing("glycerin", Dye.Kind.OTHER, Dye.Form.LIQUID);
 
     @Test
     void aMethodIsWorkedOutForItsOwnWeight() {
-        shelf.method("simmer").forNeedles("50 g").written(SIMMER);
-        MethodWorking simmer = shelf.workings().method("Simmer").orElseThrow();
+        room.method("simmer").forNeedles("50 g").written(SIMMER);
+        MethodWorking simmer = room.workings().method("Simmer").orElseThrow();
         assertEquals(50, known(simmer.grams()));
         assertEquals(3000, known(simmer.bath().liquorMl()));
         assertEquals(2, known(simmer.bath().dye().get(0).owfPercent()), 1e-12);
@@ -38,9 +38,9 @@ class InheritanceTest {
 
     @Test
     void itsWaterKeepsItsRatioAndItsPartsTheirBasis() {
-        shelf.method("simmer").forNeedles("50 g").written(SIMMER);
-        shelf.entry("2026-05-09-pot").weighing("20 g").follows("simmer").takenFrom("simmer", SIMMER);
-        EntryWorking pot = shelf.worked("2026-05-09-pot");
+        room.method("simmer").forNeedles("50 g").written(SIMMER);
+        room.entry("2026-05-09-pot").weighing("20 g").follows("simmer").takenFrom("simmer", SIMMER);
+        EntryWorking pot = room.worked("2026-05-09-pot");
         assertEquals(1200, known(pot.bath().liquorMl()), 1e-9);
         assertEquals(1176, known(pot.bath().waterMl()), 1e-9);
         assertEquals(0.4, known(pot.bath().dye().get(0).grams()), 1e-12);
@@ -57,9 +57,9 @@ class InheritanceTest {
 
     @Test
     void ownWaterChangesWhatFollowsTheBathOnly() {
-        shelf.method("simmer").forNeedles("50 g").written(SIMMER);
-        shelf.entry("2026-05-09-pot").weighing("50 g").follows("simmer").takenFrom("simmer", SIMMER).water("5.88 L");
-        BathFigures bath = shelf.worked("2026-05-09-pot").bath();
+        room.method("simmer").forNeedles("50 g").written(SIMMER);
+        room.entry("2026-05-09-pot").weighing("50 g").follows("simmer").takenFrom("simmer", SIMMER).water("5.88 L");
+        BathFigures bath = room.worked("2026-05-09-pot").bath();
         // V = 5880 + 60 · V / 3000.
         assertEquals(6000, known(bath.liquorMl()), 1e-9);
         assertEquals(120, known(bath.assistants().get(1).ml()), 1e-9);
@@ -69,10 +69,10 @@ class InheritanceTest {
 
     @Test
     void ownPartsAreAsWritten() {
-        shelf.method("simmer").forNeedles("50 g").written(SIMMER);
-        shelf.entry("2026-05-09-pot").weighing("20 g").follows("simmer").takenFrom("simmer", SIMMER)
+        room.method("simmer").forNeedles("50 g").written(SIMMER);
+        room.entry("2026-05-09-pot").weighing("20 g").follows("simmer").takenFrom("simmer", SIMMER)
                 .withInstead("white-vinegar", "100 mL");
-        BathFigures bath = shelf.worked("2026-05-09-pot").bath();
+        BathFigures bath = room.worked("2026-05-09-pot").bath();
         assertEquals(100, known(bath.assistants().get(0).ml()));
         assertEquals(1200, known(bath.liquorMl()), 1e-9, "the method's ratio stays");
         assertEquals(1100, known(bath.waterMl()), 1e-9);
@@ -80,29 +80,29 @@ class InheritanceTest {
 
     @Test
     void aRatioStaysARatioAndADepthIsOneInTheEntrysVessel() {
-        shelf.vessel("tray", new Basin.Rectangular(30, 20)).vessel("pot", new Basin.Rectangular(10, 10));
+        room.vessel("tray", new Basin.Rectangular(30, 20)).vessel("pot", new Basin.Rectangular(10, 10));
         Consumer<Draft> deep = draft -> draft.depth("5 cm").with("salt", "30 g");
-        shelf.method("deep").forNeedles("50 g").written(deep).in("tray");
-        shelf.entry("2026-05-09-small").weighing("10 g").takenFrom("deep", deep).in("pot");
+        room.method("deep").forNeedles("50 g").written(deep).in("tray");
+        room.entry("2026-05-09-small").weighing("10 g").takenFrom("deep", deep).in("pot");
         Consumer<Draft> wide = draft -> draft.ratio(60);
-        shelf.method("wide").written(wide);
-        shelf.entry("2026-05-09-wide").weighing("10 g").takenFrom("wide", wide);
-        assertEquals(500, known(shelf.worked("2026-05-09-small").bath().liquorMl()), 1e-9);
-        assertEquals(5, known(shelf.worked("2026-05-09-small").bath().assistants().get(0).grams()), 1e-9);
-        assertEquals(600, known(shelf.worked("2026-05-09-wide").bath().liquorMl()), 1e-9);
+        room.method("wide").written(wide);
+        room.entry("2026-05-09-wide").weighing("10 g").takenFrom("wide", wide);
+        assertEquals(500, known(room.worked("2026-05-09-small").bath().liquorMl()), 1e-9);
+        assertEquals(5, known(room.worked("2026-05-09-small").bath().assistants().get(0).grams()), 1e-9);
+        assertEquals(600, known(room.worked("2026-05-09-wide").bath().liquorMl()), 1e-9);
     }
 
     @Test
     void aValueFromFurtherUpIsForTheMethodThatWroteIt() {
         Consumer<Draft> base = draft -> draft.water("3 L").with("salt", "30 g");
         Consumer<Draft> upper = draft -> draft.dye("brick", "4 g");
-        shelf.method("base").forNeedles("50 g").written(base);
-        shelf.method("upper").forNeedles("200 g").follows("base").takenFrom("base", base).written(upper);
-        shelf.entry("2026-05-09-pot").weighing("100 g").follows("upper").takenFrom("base", base).takenFrom("upper", upper);
-        MethodWorking worked = shelf.workings().method("upper").orElseThrow();
+        room.method("base").forNeedles("50 g").written(base);
+        room.method("upper").forNeedles("200 g").follows("base").takenFrom("base", base).written(upper);
+        room.entry("2026-05-09-pot").weighing("100 g").follows("upper").takenFrom("base", base).takenFrom("upper", upper);
+        MethodWorking worked = room.workings().method("upper").orElseThrow();
         assertEquals(12000, known(worked.bath().liquorMl()), 1e-9);
         assertEquals(120, known(worked.bath().assistants().get(0).grams()), 1e-9);
-        BathFigures pot = shelf.worked("2026-05-09-pot").bath();
+        BathFigures pot = room.worked("2026-05-09-pot").bath();
         assertEquals(6000, known(pot.liquorMl()), 1e-9);
         assertEquals(60, known(pot.assistants().get(0).grams()), 1e-9);
         assertEquals(2, known(pot.dye().get(0).grams()), 1e-12);
@@ -110,9 +110,9 @@ class InheritanceTest {
 
     @Test
     void withoutAWeightAMethodsBareAmountsSayNothing() {
-        shelf.method("simmer").written(SIMMER);
-        shelf.entry("2026-05-09-pot").weighing("20 g").takenFrom("simmer", SIMMER);
-        BathFigures bath = shelf.worked("2026-05-09-pot").bath();
+        room.method("simmer").written(SIMMER);
+        room.entry("2026-05-09-pot").weighing("20 g").takenFrom("simmer", SIMMER);
+        BathFigures bath = room.worked("2026-05-09-pot").bath();
         assertEquals(UNKNOWN, bath.liquorMl());
         assertEquals(UNKNOWN, bath.dye().get(0).grams());
         assertEquals("1 g", bath.dye().get(0).asWritten().orElseThrow());
@@ -120,27 +120,27 @@ class InheritanceTest {
 
     @Test
     void whatGrowsWithARoughWeightIsRough() {
-        shelf.method("simmer").forNeedles("50 g").written(SIMMER);
-        shelf.entry("2026-05-09-pot").weighing("about 20 g").takenFrom("simmer", SIMMER);
-        BathFigures bath = shelf.worked("2026-05-09-pot").bath();
+        room.method("simmer").forNeedles("50 g").written(SIMMER);
+        room.entry("2026-05-09-pot").weighing("about 20 g").takenFrom("simmer", SIMMER);
+        BathFigures bath = room.worked("2026-05-09-pot").bath();
         assertTrue(bath.about());
         assertTrue(bath.assistants().get(0).amountAbout(), "its liquor rests on the weight");
     }
 
     @Test
     void aReusedBathIsNotPouredAsTheMethodSays() {
-        shelf.method("simmer").forNeedles("50 g").written(SIMMER);
-        shelf.entry("2026-05-02-first").weighing("50 g").takenFrom("simmer", SIMMER).left("2.5 L");
-        shelf.entry("2026-05-09-second").weighing("50 g").takenFrom("simmer", SIMMER).reuses("2026-05-02-first")
+        room.method("simmer").forNeedles("50 g").written(SIMMER);
+        room.entry("2026-05-02-first").weighing("50 g").takenFrom("simmer", SIMMER).left("2.5 L");
+        room.entry("2026-05-09-second").weighing("50 g").takenFrom("simmer", SIMMER).reuses("2026-05-02-first")
                 .withInstead("white-vinegar", "20 mL");
-        assertEquals(2520, known(shelf.worked("2026-05-09-second").bath().liquorMl()));
+        assertEquals(2520, known(room.worked("2026-05-09-second").bath().liquorMl()));
     }
 
     @Test
     void methodsThatFollowOneAnotherInACircleAreWorkedOutAllTheSame() {
-        shelf.method("hen").forNeedles("50 g").takenFrom("egg", draft -> draft.water("3 L")).dye("brick", "1 g");
-        shelf.method("egg").forNeedles("50 g").takenFrom("hen", draft -> draft.dye("brick", "1 g").water("3 L"));
+        room.method("hen").forNeedles("50 g").takenFrom("egg", draft -> draft.water("3 L")).dye("brick", "1 g");
+        room.method("egg").forNeedles("50 g").takenFrom("hen", draft -> draft.dye("brick", "1 g").water("3 L"));
         assertTimeoutPreemptively(Duration.ofSeconds(10), () ->
-                assertEquals(UNKNOWN, shelf.workings().method("hen").orElseThrow().bath().liquorMl()));
+                assertEquals(UNKNOWN, room.workings().method("hen").orElseThrow().bath().liquorMl()));
     }
 }

@@ -9,6 +9,7 @@ import fascicle.bath.Basis;
 import fascicle.notebook.Dye;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -17,11 +18,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ScalingTest {
 
     private static final OptionalDouble UNKNOWN = OptionalDouble.empty();
-    private final Shelf shelf = Shelf.usual().thing("alum", Dye.Kind.MORDANT, Dye.Form.CRYSTALS);
+    private final Workroom room = Workroom.usual().thing("alum", Dye.Kind.MORDANT, Dye.Form.CRYSTALS);
 
     @Test
     void fortyFiveGramsBecomeAHundredAndTwenty() {
-        shelf.entry("2026-05-09-brick").weighing("45 g").in("wide-pan").water("3.2 L").dye("brick", "1.5 % owf")
+        room.entry("2026-05-09-brick").weighing("45 g").in("wide-pan").water("3.2 L").dye("brick", "1.5 % owf")
                 .with("salt", "40 g").with("white-vinegar", "60 mL");
         Scaled scaled = scale("2026-05-09-BRICK", 120);
         assertEquals("2026-05-09-brick", scaled.of());
@@ -36,7 +37,7 @@ class ScalingTest {
 
     @Test
     void eachBasisGrowsInItsOwnWay() {
-        shelf.entry("2026-05-09-three").weighing("50 g").water("3 L").with("salt", "10 g", Basis.NEEDLES)
+        room.entry("2026-05-09-three").weighing("50 g").water("3 L").with("salt", "10 g", Basis.NEEDLES)
                 .with("salt", "10 g", Basis.BATH).with("salt", "10 g", Basis.BATCH).with("salt", "10 g/L")
                 .with("salt", "10 % owf").with("white-vinegar", "300 mL", Basis.BATCH);
         Scaled scaled = scale("2026-05-09-three", 100);
@@ -52,7 +53,7 @@ class ScalingTest {
 
     @Test
     void toItsOwnWeightARecipeIsItself() {
-        shelf.entry("2026-05-09-same").weighing("45 g").water("3.2 L").dye("brick", "2 g").with("white-vinegar", "60 mL")
+        room.entry("2026-05-09-same").weighing("45 g").water("3.2 L").dye("brick", "2 g").with("white-vinegar", "60 mL")
                 .presoak("6 L", "white-vinegar", "250 mL").mordant("2 L", "alum", "5 g");
         Scaled scaled = scale("2026-05-09-same", 45);
         assertEquals(3200, known(scaled.waterMl()), 1e-9);
@@ -63,7 +64,7 @@ class ScalingTest {
 
     @Test
     void soaksKeepTheirRatioToTheNeedles() {
-        shelf.entry("2026-05-09-soaked").weighing("50 g").water("3 L").presoak("6 L", "white-vinegar", "250 mL")
+        room.entry("2026-05-09-soaked").weighing("50 g").water("3 L").presoak("6 L", "white-vinegar", "250 mL")
                 .mordant("2 L", "alum", "10 % owf");
         Scaled scaled = scale("2026-05-09-soaked", 100);
         assertEquals(12500, known(scaled.presoak().orElseThrow().liquorMl()), 1e-9);
@@ -74,8 +75,8 @@ class ScalingTest {
 
     @Test
     void ofASharedBinNothingCanBeSaid() {
-        shelf.entry("2026-05-09-pot").weighing("50 g").water("3 L").sharedPresoak("6 L", "white-vinegar", "250 mL");
-        SoakFigures whole = shelf.worked("2026-05-09-pot").presoak().orElseThrow();
+        room.entry("2026-05-09-pot").weighing("50 g").water("3 L").sharedPresoak("6 L", "white-vinegar", "250 mL");
+        SoakFigures whole = room.worked("2026-05-09-pot").presoak().orElseThrow();
         assertTrue(whole.shared());
         assertEquals(6250, known(whole.liquorMl()), "the whole bin");
         assertEquals(UNKNOWN, whole.with().get(0).owfPercent(), "it holds other pots' needles too");
@@ -86,8 +87,8 @@ class ScalingTest {
 
     @Test
     void aReusedBathIsTakenInTheSameShare() {
-        shelf.entry("2026-05-02-strong").weighing("45 g").water("3 L").left("2 L");
-        shelf.entry("2026-05-09-weak").weighing("50 g").reuses("2026-05-02-strong").water("500 mL");
+        room.entry("2026-05-02-strong").weighing("45 g").water("3 L").left("2 L");
+        room.entry("2026-05-09-weak").weighing("50 g").reuses("2026-05-02-strong").water("500 mL");
         Scaled scaled = scale("2026-05-09-weak", 25);
         assertEquals(1250, known(scaled.liquorMl()), 1e-9);
         assertEquals(250, known(scaled.waterMl()), 1e-9);
@@ -95,7 +96,7 @@ class ScalingTest {
 
     @Test
     void aMethodScalesFromTheWeightItIsFor() {
-        shelf.method("simmer").forNeedles("50 g").ratio(60).dye("brick", "1 g").with("salt", "30 g");
+        room.method("simmer").forNeedles("50 g").ratio(60).dye("brick", "1 g").with("salt", "30 g");
         Scaled scaled = scale("simmer", 20);
         assertEquals(1200, known(scaled.liquorMl()), 1e-9);
         assertEquals(0.4, known(scaled.parts().get(0).grams()), 1e-12);
@@ -104,7 +105,7 @@ class ScalingTest {
 
     @Test
     void whatFollowsFromNoWeightIsUnknownAndTheRestIsNot() {
-        shelf.method("simmer").ratio(60).dye("brick", "1 % owf").with("salt", "30 g").with("salt", "10 g/L");
+        room.method("simmer").ratio(60).dye("brick", "1 % owf").with("salt", "30 g").with("salt", "10 g/L");
         Scaled scaled = scale("simmer", 20);
         assertEquals(1200, known(scaled.liquorMl()), 1e-9);
         assertEquals(0.2, known(scaled.parts().get(0).grams()), 1e-12);
@@ -113,17 +114,22 @@ class ScalingTest {
     }
 
     @Test
-    void whatIsNotThereIsNotScaled() {
-        assertEquals(Optional.empty(), shelf.workings().scale("nobody's", 20));
+    void aMethodThatIsNotShownLendsItsAmountsAndIsNotWorkedOutItself() {
+        Consumer<Draft> recipe = draft -> draft.ratio(60).with("salt", "30 g");
+        room.unshownMethod("secret").forNeedles("50 g").written(recipe);
+        room.entry("2026-05-09-open").weighing("10 g").follows("secret").takenFrom("secret", recipe);
+        assertEquals(Optional.empty(), room.workings().scale("secret", 20));
+        assertEquals(12, known(scale("2026-05-09-open", 20).parts().get(0).grams()), 1e-9);
+        assertEquals(Optional.empty(), room.workings().scale("nobody's", 20));
     }
 
     @ParameterizedTest
     @ValueSource(doubles = {0, -5, Double.NaN, Double.POSITIVE_INFINITY})
     void noRecipeIsForNothing(double grams) {
-        assertThrows(IllegalArgumentException.class, () -> shelf.workings().scale("anything", grams));
+        assertThrows(IllegalArgumentException.class, () -> room.workings().scale("anything", grams));
     }
 
     private Scaled scale(String id, double grams) {
-        return shelf.workings().scale(id, grams).orElseThrow();
+        return room.workings().scale(id, grams).orElseThrow();
     }
 }

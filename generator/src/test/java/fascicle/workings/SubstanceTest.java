@@ -60,7 +60,7 @@ class SubstanceTest {
 
     @Test
     void aLiquidsDensityWorksBothWays() {
-        Shelf.Label amber = label("amber").form(Dye.Form.LIQUID).density(1.25);
+        Workroom.Label amber = label("amber").form(Dye.Form.LIQUID).density(1.25);
         assertEquals(12.5, known(dye(Kitchen.METRIC, amber, "10 mL").grams()), 1e-12);
         assertEquals(8, known(dye(Kitchen.METRIC, amber, "10 g").ml()), 1e-12);
         assertFalse(dye(Kitchen.METRIC, amber, "2 tsp").spooned(), "a liquid in a spoon is poured");
@@ -96,33 +96,33 @@ class SubstanceTest {
 
     @Test
     void aThingIsCalledAsItsFileSpellsIt() {
-        Shelf shelf = new Shelf(Kitchen.METRIC).thing(label("brick"));
-        shelf.entry("2026-05-09-shout").weighing("45 g").water("1 L").dye("BRICK", "1 g");
-        assertEquals("brick", shelf.worked("2026-05-09-shout").bath().dye().get(0).is());
+        Workroom room = new Workroom(Kitchen.METRIC).thing(label("brick"));
+        room.entry("2026-05-09-shout").weighing("45 g").water("1 L").dye("BRICK", "1 g");
+        assertEquals("brick", room.worked("2026-05-09-shout").bath().dye().get(0).is());
     }
 
-    private static Shelf.Label label(String id) {
-        return new Shelf.Label(id);
+    private static Workroom.Label label(String id) {
+        return new Workroom.Label(id);
     }
 
-    private static PartFigures dye(Kitchen kitchen, Shelf.Label label, String amount) {
+    private static PartFigures dye(Kitchen kitchen, Workroom.Label label, String amount) {
         String id = label.dye(kitchen).id();
-        Shelf shelf = new Shelf(kitchen).thing(label);
-        shelf.entry("2026-05-09-one").weighing("45 g").water("1 L").dye(id, amount);
-        return shelf.worked("2026-05-09-one").bath().dye().get(0);
+        Workroom room = new Workroom(kitchen).thing(label);
+        room.entry("2026-05-09-one").weighing("45 g").water("1 L").dye(id, amount);
+        return room.worked("2026-05-09-one").bath().dye().get(0);
     }
 
-    private static PartFigures assistant(Shelf.Label label, String amount) {
+    private static PartFigures assistant(Workroom.Label label, String amount) {
         return working(label, amount).bath().assistants().get(0);
     }
 
-    private static double liquorWith(Shelf.Label label, String amount) {
+    private static double liquorWith(Workroom.Label label, String amount) {
         return known(working(label, amount).bath().liquorMl());
     }
 
-    private static EntryWorking working(Shelf.Label label, String amount) {
-        Shelf shelf = new Shelf(Kitchen.METRIC).thing(label);
-        shelf.entry("2026-05-09-one").weighing("45 g").water("1 L").with(label.dye(Kitchen.METRIC).id(), amount);
-        return shelf.worked("2026-05-09-one");
+    private static EntryWorking working(Workroom.Label label, String amount) {
+        Workroom room = new Workroom(Kitchen.METRIC).thing(label);
+        room.entry("2026-05-09-one").weighing("45 g").water("1 L").with(label.dye(Kitchen.METRIC).id(), amount);
+        return room.worked("2026-05-09-one");
     }
 }

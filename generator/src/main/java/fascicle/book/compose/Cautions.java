@@ -16,7 +16,7 @@ final class Cautions {
 
     /** The caution for a recipe, if it needs one. */
     static Optional<String> of(Worked worked, Materials materials) {
-        List<Dye> things = worked.parts().stream().flatMap(part -> materials.dye(part.is()).stream()).toList();
+        List<Dye> things = worked.parts().stream().flatMap(part -> materials.index().dye(part.is()).stream()).toList();
         List<String> sayings = new ArrayList<>();
         add(sayings, worked.isHot(), materials.words().say("caution.hot"));
         add(sayings, any(things, Dye.Kind.ACID), materials.words().say("caution.acid"));

@@ -40,12 +40,7 @@ final class ColourComposer {
 
     /** The bare colour of an entry's lot. */
     Optional<ColourFigures> bare(EntryWorking working) {
-        return working.needles().lot().flatMap(lot -> lot(lot.id()));
-    }
-
-    /** The bare colour of a lot. */
-    Optional<ColourFigures> lot(String id) {
-        return Optional.ofNullable(materials.bareColours().get(id));
+        return working.needles().lot().flatMap(lot -> materials.index().bareColour(lot.id()));
     }
 
     /** A swatch of bare needles. */

@@ -112,7 +112,7 @@ public final class EntryComposer {
         return facts()
                 .link("fact.lot", working.needles().lot().map(lot -> ways.to(Shelf.LOTS, lot.id())))
                 .known("fact.species", working.needles().species())
-                .link("fact.condition", working.needles().condition().map(id -> ways.to(Shelf.CONDITIONS, id)))
+                .link("fact.condition", working.needles().condition().map(id -> ways.condition(id)))
                 .known("fact.weight", figures.amount(working.needles().grams(), "g", working.needles().about()))
                 .word("fact.weighed", "weighed", needles.weighed())
                 .written("fact.bundles", needles.bundles())
@@ -167,7 +167,7 @@ public final class EntryComposer {
                 .link("fact.lot", working.needles().lot().map(lot -> ways.to(Shelf.LOTS, lot.id())))
                 .links("fact.dyes", working.bath().parts().stream().map(PartFigures::is).distinct()
                         .map(dye -> ways.to(Shelf.DYES, dye)).toList())
-                .link("fact.condition", working.needles().condition().map(id -> ways.to(Shelf.CONDITIONS, id)))
+                .link("fact.condition", working.needles().condition().map(id -> ways.condition(id)))
                 .link("fact.family", working.colour().map(colour -> ways.to(Shelf.FAMILIES,
                         colour.name().family().toLowerCase(Locale.ROOT).replace(' ', '-'))))
                 .link("fact.year", Optional.of(ways.to(Shelf.YEARS, String.valueOf(entry.date().getYear()))))

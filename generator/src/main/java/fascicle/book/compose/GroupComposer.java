@@ -10,6 +10,7 @@ import fascicle.book.page.Markup;
 import fascicle.book.page.Scaling;
 import fascicle.book.page.Step;
 import fascicle.book.words.Words;
+import fascicle.colour.Lab;
 import fascicle.notebook.Note;
 import fascicle.workings.ColourFigures;
 import fascicle.workings.Group;
@@ -52,9 +53,9 @@ public final class GroupComposer {
      * @return what the page says
      */
     public GroupPage page(Shelf shelf, Leaf leaf) {
-        Optional<Group> group = materials.workings().group(shelf.kind(), leaf.id());
+        Optional<Group> group = materials.index().group(shelf, leaf.id());
         Optional<MethodWorking> method =
-                shelf == Shelf.METHODS ? materials.workings().method(leaf.id()) : Optional.empty();
+                shelf == Shelf.METHODS ? method(leaf.id()) : Optional.empty();
         Optional<Worked> worked = method.map(Worked::of);
         List<Step> steps = worked.map(new RecipeComposer(materials, ways)::steps).orElse(List.of());
         Optional<Scaling> scaling = method.flatMap(found -> new ScalingComposer(materials).of(found.method().id()));
@@ -69,17 +70,22 @@ public final class GroupComposer {
 
     /** A group's row in a list. */
     GroupRow row(Shelf shelf, Leaf leaf) {
-        Optional<Group> group = materials.workings().group(shelf.kind(), leaf.id());
-        Markup swatch = shelf == Shelf.LOTS && colours.lot(leaf.id()).isPresent()
-                ? colours.single(colours.lot(leaf.id()).map(ColourFigures::lab)).small()
-                : colours.single(group.flatMap(Group::median)).small();
+        Optional<Group> group = materials.index().group(shelf, leaf.id());
+        Optional<Lab> colour = shelf == Shelf.LOTS
+                ? materials.index().bareColour(leaf.id()).map(ColourFigures::lab) : group.flatMap(Group::median);
+        Markup swatch = colours.single(colour).small();
         return new GroupRow(swatch, ways.leaf(leaf), group.map(found -> found.entries().size()).orElse(0),
                 group.map(found -> inWords(found.days())).orElse(""));
     }
 
+    /** A method's figures; none of one that may only be named. */
+    private Optional<MethodWorking> method(String id) {
+        return materials.workings().method(id).filter(working -> !working.method().titleOnly());
+    }
+
     private Optional<Markup> swatch(Shelf shelf, Leaf leaf, Optional<Group> group) {
         if (shelf == Shelf.LOTS) {
-            return colours.lot(leaf.id()).map(colours::bareSwatch);
+            return materials.index().bareColour(leaf.id()).map(colours::bareSwatch);
         }
         return group.flatMap(Group::median).map(median -> colours.single(Optional.of(median)).large());
     }

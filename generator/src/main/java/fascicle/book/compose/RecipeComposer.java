@@ -19,7 +19,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** What is done to needles, step by step. */
 final class RecipeComposer {
@@ -100,7 +99,7 @@ final class RecipeComposer {
         Bath bath = worked.recipe().bath();
         boolean about = worked.bath().about();
         Facts facts = facts()
-                .noted("fact.vessel", bath.vessel(), vessel -> materials.vessel(vessel.value())
+                .noted("fact.vessel", bath.vessel(), vessel -> materials.index().vessel(vessel.value())
                         .map(found -> found.called()).orElse(vessel.value()))
                 .noted("fact.water-fixed", bath.water(), this::waterFixed)
                 .known("fact.water", figures.amount(worked.bath().waterMl(), "ml", about))
@@ -176,16 +175,14 @@ final class RecipeComposer {
         if (part.spooned()) {
             remarks.add(words.say("part.spooned"));
         }
-        boolean about = part.about() || part.spooned();
+        boolean massAbout = part.amountAbout() || part.spooned();
+        boolean shareAbout = part.about() || part.spooned();
         return new Step.PartRow(materials.addresses().leaf(Shelf.DYES, part.is()).map(ways::leaf)
                 .orElse(Link.plain(part.called())), part.asWritten(),
-                figures.amount(part.grams(), "g", about), figures.amount(part.ml(), "ml", part.about()),
-                figures.amount(part.owfPercent(), "percent", about), gramsPerLitre(part.gramsPerLitre(), about),
+                figures.amount(part.grams(), "g", massAbout), figures.amount(part.ml(), "ml", part.amountAbout()),
+                figures.amount(part.owfPercent(), "percent", shareAbout),
+                figures.amount(part.gramsPerLitre(), "g-per-l", shareAbout),
                 words.say("follows." + part.by().name().toLowerCase(Locale.ROOT)), remarks,
                 ways.whence(part.part().is().origin()));
-    }
-
-    private Optional<String> gramsPerLitre(OptionalDouble amount, boolean about) {
-        return figures.amount(amount, "g-per-l", about);
     }
 }

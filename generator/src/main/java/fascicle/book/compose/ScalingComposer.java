@@ -65,10 +65,13 @@ final class ScalingComposer {
     private void soak(List<Scaling.Row> rows, String step, List<Scaled> columns,
             Function<Scaled, Optional<SoakFigures>> soak) {
         if (soak.apply(columns.get(0)).isPresent()) {
-            amounts(rows, within(words.say("fact.water"), Optional.of(step)), columns,
+            List<Scaling.Row> known = new ArrayList<>();
+            amounts(known, within(words.say("fact.water"), Optional.of(step)), columns,
                     scaled -> soak.apply(scaled).map(SoakFigures::waterMl).orElse(OptionalDouble.empty()));
-            parts(rows, Optional.of(step), columns,
+            parts(known, Optional.of(step), columns,
                     scaled -> soak.apply(scaled).map(SoakFigures::with).orElse(List.of()));
+            known.removeIf(row -> row.cells().stream().allMatch(List::isEmpty));
+            rows.addAll(known);
         }
     }
 
@@ -93,7 +96,7 @@ final class ScalingComposer {
     }
 
     private List<String> cell(PartFigures part) {
-        return Stream.of(figures.amount(part.grams(), "g", part.about() || part.spooned()),
-                figures.amount(part.ml(), "ml", part.about())).flatMap(Optional::stream).toList();
+        return Stream.of(figures.amount(part.grams(), "g", part.amountAbout() || part.spooned()),
+                figures.amount(part.ml(), "ml", part.amountAbout())).flatMap(Optional::stream).toList();
     }
 }

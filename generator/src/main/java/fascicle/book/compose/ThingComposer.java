@@ -7,7 +7,6 @@ import fascicle.book.page.Link;
 import fascicle.book.words.Words;
 import fascicle.notebook.Day;
 import fascicle.notebook.Dye;
-import fascicle.notebook.Ids;
 import fascicle.notebook.Method;
 import fascicle.notebook.NeedleLot;
 import fascicle.notebook.Note;
@@ -34,9 +33,9 @@ final class ThingComposer {
     /** The facts of the thing behind a page; none for a condition, family, day or year. */
     List<Fact> facts(Shelf shelf, String id) {
         return switch (shelf) {
-            case METHODS -> notebook.method(id).map(this::method).orElse(List.of());
-            case LOTS -> lot(id).map(this::lot).orElse(List.of());
-            case DYES -> materials.dye(id).map(this::dye).orElse(List.of());
+            case METHODS -> notebook.method(id).filter(method -> !method.titleOnly()).map(this::method).orElse(List.of());
+            case LOTS -> materials.index().lot(id).map(this::lot).orElse(List.of());
+            case DYES -> materials.index().dye(id).map(this::dye).orElse(List.of());
             case DAYS, CONDITIONS, FAMILIES, YEARS -> List.of();
         };
     }
@@ -45,16 +44,11 @@ final class ThingComposer {
     List<Note> notes(Shelf shelf, String id) {
         return switch (shelf) {
             case METHODS -> notebook.method(id).map(Method::notes).orElse(List.of());
-            case LOTS -> lot(id).map(NeedleLot::notes).orElse(List.of());
-            case DYES -> materials.dye(id).map(Dye::notes).orElse(List.of());
-            case DAYS -> notebook.days().stream().filter(day -> day.date().equals(LocalDate.parse(id)))
-                    .map(Day::notes).findFirst().orElse(List.of());
+            case LOTS -> materials.index().lot(id).map(NeedleLot::notes).orElse(List.of());
+            case DYES -> materials.index().dye(id).map(Dye::notes).orElse(List.of());
+            case DAYS -> materials.index().day(LocalDate.parse(id)).map(Day::notes).orElse(List.of());
             case CONDITIONS, FAMILIES, YEARS -> List.of();
         };
-    }
-
-    private Optional<NeedleLot> lot(String id) {
-        return notebook.lots().stream().filter(lot -> Ids.same(lot.id(), id)).findFirst();
     }
 
     private Facts facts() {
@@ -77,7 +71,7 @@ final class ThingComposer {
         ColourComposer colours = new ColourComposer(materials, ways);
         Facts facts = facts()
                 .written("fact.species", lot.species())
-                .link("fact.condition", lot.condition().map(id -> ways.to(Shelf.CONDITIONS, id.value())))
+                .link("fact.condition", lot.condition().map(id -> ways.condition(id.value())))
                 .noted("fact.gathered", lot.gathered(), gathered -> materials.figures().date(gathered.value()))
                 .written("fact.length", lot.length());
         if (materials.isStudio()) {
@@ -85,7 +79,7 @@ final class ThingComposer {
         }
         lot.bundle().ifPresent(bundle -> facts.known("fact.bundle",
                 Optional.of(materials.figures().amount(bundle.grams(), "g", bundle.weight().value().about()))));
-        colours.lot(lot.id()).ifPresent(colour -> colours.facts(facts, colour));
+        materials.index().bareColour(lot.id()).ifPresent(colour -> colours.facts(facts, colour));
         lot.blank().forEach(reading -> facts.fact(colours.reading(words.say("fact.blank"), reading)));
         return facts.facts();
     }

@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** How entries lead to later ones: needles dyed again, baths used again, samples compared with. */
-public final class Ties {
+final class Ties {
 
     private final Map<String, List<EntryWorking>> dyedAgain = new HashMap<>();
     private final Map<String, List<EntryWorking>> usedAgain = new HashMap<>();

@@ -54,6 +54,12 @@ final class Ways {
         return materials.addresses().leaf(shelf, id).map(this::leaf).orElse(Link.plain(id));
     }
 
+    /** A condition; its words alone where no entry has it. */
+    Link condition(String id) {
+        return materials.addresses().leaf(Shelf.CONDITIONS, id).map(this::leaf)
+                .orElseGet(() -> Link.plain(materials.index().condition(id)));
+    }
+
     Link leaf(Leaf leaf) {
         return new Link(leaf.title(), Optional.of(root + leaf.link()));
     }

@@ -2,6 +2,7 @@ package fascicle.book.data;
 
 import fascicle.book.figures.Figures;
 import fascicle.notebook.Bath;
+import fascicle.notebook.Cover;
 import fascicle.notebook.Edition;
 import fascicle.notebook.Entry;
 import fascicle.notebook.Fastness;
@@ -15,6 +16,7 @@ import fascicle.workings.PartFigures;
 import fascicle.workings.SoakFigures;
 import fascicle.workings.Workings;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -39,7 +41,7 @@ public final class EntriesCsv {
 
     private final List<Column> columns = new ArrayList<>();
 
-    private EntriesCsv(Edition edition) {
+    private EntriesCsv(Edition edition, Cover cover) {
         entry();
         needles();
         bath();
@@ -49,6 +51,8 @@ public final class EntriesCsv {
             figure("kept_left_g", working -> working.entry().kept().map(EntryFigures::leftGrams)
                     .orElse(OptionalDouble.empty()));
             word("kept_how", working -> working.entry().kept().flatMap(Kept::how));
+            text("kept_use_by", working -> working.entry().kept()
+                    .flatMap(kept -> EntryFigures.useBy(kept, cover)).map(LocalDate::toString));
         }
     }
 
@@ -60,7 +64,7 @@ public final class EntriesCsv {
      * @return the file in UTF-8
      */
     public static byte[] bytes(Workings workings, Edition edition) {
-        List<Column> columns = new EntriesCsv(edition).columns;
+        List<Column> columns = new EntriesCsv(edition, workings.notebook().cover()).columns;
         StringBuilder table = new StringBuilder();
         table.append(columns.stream().map(Column::name).collect(Collectors.joining(",", "", LINE_END)));
         for (EntryWorking working : workings.entries()) {

@@ -9,9 +9,9 @@ import fascicle.notebook.Method;
 import fascicle.notebook.Missing;
 import fascicle.notebook.NeedleLot;
 import fascicle.notebook.Noted;
-import fascicle.workings.ColourFigures;
 import fascicle.workings.EntryWorking;
 import fascicle.workings.Group;
+import fascicle.workings.LotWorking;
 import fascicle.workings.MethodWorking;
 import fascicle.workings.Workings;
 import java.nio.charset.StandardCharsets;
@@ -53,7 +53,7 @@ public final class JsonBook {
             json.text("title", workings.notebook().cover().title());
             json.texts("missing", workings.notebook().missing().stream().map(Missing::what).toList());
             json.items("entries", workings.entries(), entries::write);
-            json.items("lots", workings.notebook().lots(), this::lot);
+            json.items("lots", workings.lots(), this::lot);
             json.items("dyes", workings.notebook().dyes(), this::dye);
             groups("families", Group.Kind.FAMILY);
             groups("conditions", Group.Kind.CONDITION);
@@ -72,14 +72,13 @@ public final class JsonBook {
         });
     }
 
-    private void lot(NeedleLot lot) {
+    private void lot(LotWorking working) {
+        NeedleLot lot = working.lot();
         json.text("id", lot.id());
         json.text("title", lot.called());
         json.text("species", lot.species().map(Noted::value));
         json.text("condition", lot.condition().map(Noted::value));
-        Optional<ColourFigures> colour = workings.lots().stream().filter(bare -> bare.lot().equals(lot)).findFirst()
-                .flatMap(bare -> bare.colour());
-        json.object("colour", colour, known -> {
+        json.object("colour", working.colour(), known -> {
             json.lab("lab", Optional.of(known.lab()));
             json.text("hex", known.lab().toRgb().hex());
             json.number("readings", known.readings().size());
@@ -109,12 +108,14 @@ public final class JsonBook {
         Method method = working.method();
         json.text("id", method.id());
         json.text("title", method.called());
-        json.figure("for_g", working.grams());
-        json.word("skill", method.skill());
-        json.text("follows", method.follows().map(Noted::value));
-        entries.bath(method.recipe().bath(), working.bath());
-        entries.soak("presoak", working.presoak());
-        entries.heat(working.heat());
+        if (!method.titleOnly()) {
+            json.figure("for_g", working.grams());
+            json.word("skill", method.skill());
+            json.text("follows", method.follows().map(Noted::value));
+            entries.bath(method.recipe().bath(), working.bath());
+            entries.soak("presoak", working.presoak());
+            entries.heat(working.heat());
+        }
         figures(workings.group(Group.Kind.METHOD, method.id()));
     }
 

@@ -17,6 +17,12 @@ sealed interface Destination {
     /** The schemes that lead out of a book. */
     Set<String> SCHEMES = Set.of("http", "https", "mailto");
 
+    /** What browsers drop before they look for a scheme. */
+    Pattern DROPPED = Pattern.compile("[\\p{Cc}\\p{Cf}\\s]");
+
+    /** How an address with a scheme begins (RFC 3986). */
+    Pattern SCHEME = Pattern.compile("^([A-Za-z][A-Za-z0-9+.-]*):");
+
     /** Another place, as written. */
     record Outside(String address) implements Destination {}
 
@@ -37,9 +43,8 @@ sealed interface Destination {
      * @return where it leads
      */
     static Destination of(String address, String from) {
-        // Browsers drop controls and blanks before they look for a scheme, so they are dropped here first.
-        String plain = address.replaceAll("[\\p{Cc}\\p{Cf}\\s]", "");
-        Matcher scheme = Pattern.compile("^([A-Za-z][A-Za-z0-9+.-]*):").matcher(plain);
+        String plain = DROPPED.matcher(address).replaceAll("");
+        Matcher scheme = SCHEME.matcher(plain);
         if (scheme.find()) {
             return SCHEMES.contains(scheme.group(1).toLowerCase(Locale.ROOT)) ? new Outside(plain) : new Refused();
         }

@@ -42,14 +42,19 @@ public final class Prose {
     public Markup html(Note note, String root) {
         Parser parser = Parser.htmlParser().setMaxDepth(DEEPEST);
         Document dirty = parser.parseInput("<body>" + Markdown.dirtyHtml(note.markdown()), SafeHtml.BASE);
-        dirty.select("[class]").removeAttr("class");
-        dirty.select("img").forEach(Prose::pictureToWords);
-        dirty.select("a").forEach(link -> lead(link, note.place().file(), root));
-        dirty.select("h1, h2, h3, h4, h5, h6").forEach(Prose::stepDown);
-        dirty.select("td[align], th[align]").forEach(Prose::alignByClass);
-        dirty.select("ol[start]").forEach(Prose::keepPlainStart);
+        for (Element element : dirty.body().getAllElements()) {
+            element.removeAttr("class");
+            switch (element.normalName()) {
+                case "img" -> pictureToWords(element);
+                case "a" -> lead(element, note.place().file(), root);
+                case "h1", "h2", "h3", "h4", "h5", "h6" -> stepDown(element);
+                case "td", "th" -> alignByClass(element);
+                case "ol" -> keepPlainStart(element);
+                default -> { }
+            }
+        }
         Document clean = SafeHtml.clean(dirty);
-        clean.select("table").wrap("<div class=\"scroll\" tabindex=\"0\"></div>");
+        clean.getElementsByTag("table").wrap("<div class=\"scroll\" tabindex=\"0\"></div>");
         clean.outputSettings().prettyPrint(false).escapeMode(Entities.EscapeMode.xhtml);
         return new Markup(clean.body().html());
     }

@@ -29,9 +29,9 @@ public record Swatch(List<Lab> readings, Optional<Lab> sheath, Optional<Lab> tar
     /** How a swatch lies. */
     private enum Lay {
         /** Needles fan out from the sheath. */
-        FAN("swatch large", 220, 15, 9, 7, 13),
+        FAN("swatch large", 220, 15, 9, 4, 13, 100),
         /** Needles lie side by side and fill the cell. */
-        SIDE_BY_SIDE("swatch small", 96, 8, 11, 9, 11);
+        SIDE_BY_SIDE("swatch small", 96, 7, 14, 12, 13, 30);
 
         private final String styles;
         private final int width;
@@ -39,14 +39,17 @@ public record Swatch(List<Lab> readings, Optional<Lab> sheath, Optional<Lab> tar
         private final int thickness;
         private final int stepAtBase;
         private final int stepAtTip;
+        private final int shoulder;
 
-        Lay(String styles, int width, int needles, int thickness, int stepAtBase, int stepAtTip) {
+        Lay(String styles, int width, int needles, int thickness, int stepAtBase, int stepAtTip,
+                int shoulder) {
             this.styles = styles;
             this.width = width;
             this.needles = needles;
             this.thickness = thickness;
             this.stepAtBase = stepAtBase;
             this.stepAtTip = stepAtTip;
+            this.shoulder = shoulder;
         }
     }
 
@@ -74,13 +77,9 @@ public record Swatch(List<Lab> readings, Optional<Lab> sheath, Optional<Lab> tar
                 .append(" 200\" role=\"img\" focusable=\"false\"><title>").append(Entities.escape(title))
                 .append("</title><rect width=\"").append(lay.width).append("\" height=\"200\" fill=\"")
                 .append(hex(GROUND)).append("\"/>");
-        int needles = Math.max(lay.needles, Math.min(readings.size(), MOST_NEEDLES));
-        // Half steps of a needle, so that the bundle stands in the middle without fractions.
-        int narrowed = Math.max(1, needles / lay.needles);
-        for (int needle = 0; needle < needles; needle++) {
-            int place = 2 * needle - (needles - 1);
-            needle(svg, lay, needle, lay.width / 2 + place * lay.stepAtBase / (2 * narrowed),
-                    lay.width / 2 + place * lay.stepAtTip / (2 * narrowed), Math.abs(place));
+        int turns = Math.max(1, readings.size());
+        for (int reading = 0; reading < turns; reading++) {
+            strokes(svg, lay, reading, turns);
         }
         int half = lay.needles * lay.stepAtBase / 2 + 3;
         target.ifPresent(colour -> band(svg, lay.width / 2 - half - 2, 140, 2 * half + 4, 9, colour));
@@ -88,19 +87,45 @@ public record Swatch(List<Lab> readings, Optional<Lab> sheath, Optional<Lab> tar
         return new Markup(svg.append("</svg>").toString());
     }
 
-    /** One needle: widest in its sheath, bent outwards, ending in a point; outer needles end a little lower. */
-    private void needle(StringBuilder svg, Lay lay, int number, int base, int tip, int outward) {
-        int half = lay.thickness / 2;
-        int end = TIP_Y + (lay == Lay.FAN ? outward * 2 : number % 3 * 4);
-        svg.append("<path d=\"M").append(base - half).append(' ').append(BASE_Y)
-                .append('Q').append(base - half).append(" 90 ").append(tip).append(' ').append(end)
-                .append('Q').append(base + half).append(" 90 ").append(base + half).append(' ').append(BASE_Y)
-                .append("Z\"");
-        if (readings.isEmpty()) {
-            svg.append(" fill=\"none\" stroke=\"").append(hex(INK)).append("\" stroke-dasharray=\"4 3\"/>");
-        } else {
-            svg.append(" fill=\"").append(hex(readings.get(number % readings.size()))).append("\"/>");
+    /** The needles of one reading: every so-manieth, so that strokes take turns. One path, since pages hold many. */
+    private void strokes(StringBuilder svg, Lay lay, int reading, int turns) {
+        int needles = Math.max(lay.needles, Math.min(turns, MOST_NEEDLES));
+        if (reading >= needles) {
+            return;
         }
+        svg.append("<path d=\"");
+        for (int number = reading; number < needles; number += turns) {
+            // Counted in half steps from the middle, to stay with whole numbers.
+            int place = 2 * number - (needles - 1);
+            int end = TIP_Y + (lay == Lay.FAN ? Math.abs(place) * 2 : number % 3 * 4);
+            needle(svg, lay, middle(lay, place * lay.stepAtBase, needles), middle(lay, place * lay.stepAtTip, needles), end);
+        }
+        if (readings.isEmpty()) {
+            svg.append("\" fill=\"none\" stroke=\"").append(hex(INK)).append("\" stroke-dasharray=\"4 3\"/>");
+        } else {
+            svg.append("\" fill=\"").append(hex(readings.get(reading))).append("\"/>");
+        }
+    }
+
+    /** More needles than usual stand closer. */
+    private static int middle(Lay lay, int offset, int needles) {
+        return lay.width / 2 + offset * lay.needles / needles / 2;
+    }
+
+    /** One needle: widest in its sheath, bent outwards, ending in a point. */
+    private static void needle(StringBuilder svg, Lay lay, int base, int tip, int end) {
+        int half = lay.thickness / 2;
+        int shoulder = shoulder(base, tip);
+        svg.append('M').append(base - half).append(' ').append(BASE_Y)
+                .append('Q').append(shoulder - half).append(' ').append(lay.shoulder).append(' ').append(tip)
+                .append(' ').append(end)
+                .append('Q').append(shoulder + half).append(' ').append(lay.shoulder).append(' ').append(base + half)
+                .append(' ').append(BASE_Y).append('Z');
+    }
+
+    /** Where a needle begins to taper: a third of the way from its sheath to its tip. */
+    private static int shoulder(int base, int tip) {
+        return base + (tip - base) / 3;
     }
 
     private static void band(StringBuilder svg, int x, int y, int width, int height, Lab colour) {

@@ -17,10 +17,10 @@ import freemarker.template.TemplateScalarModel;
 import freemarker.template.TemplateSequenceModel;
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.jspecify.annotations.NullUnmarked;
 import org.jspecify.annotations.Nullable;
 
@@ -36,7 +36,7 @@ final class PageModels implements ObjectWrapper {
     private static final ClassValue<Map<String, Method>> COMPONENTS = new ClassValue<>() {
         @Override
         protected Map<String, Method> computeValue(Class<?> type) {
-            Map<String, Method> components = new TreeMap<>();
+            Map<String, Method> components = new HashMap<>();
             for (RecordComponent component : type.getRecordComponents()) {
                 components.put(component.getName(), component.getAccessor());
             }
@@ -142,12 +142,21 @@ final class PageModels implements ObjectWrapper {
 
     /** HTML knows no control characters but tab and line feed; the others show as the replacement character. */
     private static String printable(String text) {
-        if (text.chars().noneMatch(c -> Character.isISOControl(c) && c != '\t' && c != '\n')) {
-            return text;
+        for (int i = 0; i < text.length(); i++) {
+            if (isUnprintable(text.charAt(i))) {
+                return replaced(text);
+            }
         }
+        return text;
+    }
+
+    private static String replaced(String text) {
         StringBuilder shown = new StringBuilder(text.length());
-        text.chars().forEach(c -> shown.append(
-                Character.isISOControl(c) && c != '\t' && c != '\n' ? '\ufffd' : (char) c));
+        text.chars().forEach(c -> shown.append(isUnprintable((char) c) ? '\ufffd' : (char) c));
         return shown.toString();
+    }
+
+    private static boolean isUnprintable(char letter) {
+        return letter < ' ' ? letter != '\t' && letter != '\n' : letter >= '\u007f' && letter <= '\u009f';
     }
 }

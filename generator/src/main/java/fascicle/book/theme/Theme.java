@@ -11,9 +11,9 @@ import freemarker.template.Configuration;
 import freemarker.template.Template;
 import freemarker.template.TemplateException;
 import freemarker.template.TemplateExceptionHandler;
+import java.io.CharArrayWriter;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -129,7 +129,7 @@ public final class Theme {
      * @throws ThemeBroken.WhileRendering if its template fails
      */
     public byte[] render(Page page) {
-        StringWriter out = new StringWriter(1 << 14);
+        CharArrayWriter out = new CharArrayWriter(1 << 14);
         Template template = templates.get(page.template());
         if (template == null) {
             throw new IllegalArgumentException("no theme has this template: " + page.template());

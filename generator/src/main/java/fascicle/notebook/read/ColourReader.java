@@ -79,7 +79,8 @@ final class ColourReader {
         List<String> given = List.of("lab", "hex", "photo", "like").stream().filter(map::has).toList();
         if (given.size() != 1) {
             map.findings().error(map.place(), given.isEmpty()
-                    ? "a reading says no colour; give it one of lab, hex, photo or like"
+                    ? "a reading says no colour; give it one of lab, hex, photo or like (a colour code stands in "
+                            + "quotes, as in hex: \"#7f4632\", or YAML takes it for a comment)"
                     : "a reading says its colour in two ways (" + String.join(", ", given)
                             + "); make two readings of it");
             return Optional.empty();

@@ -21,8 +21,14 @@ final class EntryTags {
      */
     static void check(Entry entry, Set<String> tags, boolean complete, Findings findings) {
         for (Reading reading : entry.colour()) {
-            if (reading.colour() instanceof Reading.ByEye byEye && complete && !tags.contains(byEye.tag().value())) {
-                Noted<String> tag = byEye.tag();
+            if (!(reading.colour() instanceof Reading.ByEye byEye)) {
+                continue;
+            }
+            Noted<String> tag = byEye.tag();
+            if (entry.tag().filter(own -> own.value().equals(tag.value())).isPresent()) {
+                findings.error(tag.place(), "the tag “" + tag.written() + "” is this entry's own, so its colour is "
+                        + "like itself; name the tag of another sample");
+            } else if (complete && !tags.contains(tag.value())) {
                 findings.error(tag.place(), "the tag “" + tag.written() + "” is on no bag; name a tag that an entry "
                         + "has, or read the colour another way");
             }

@@ -72,10 +72,7 @@ final class Fields {
 
     /** Whose a key's value is. */
     Origin originOf(String key) {
-        if (inherited != Origin.OWN) {
-            return inherited;
-        }
-        return mapping.find(key).map(Node.Pair::origin).orElse(Origin.OWN);
+        return mapping.find(key).map(Node.Pair::origin).filter(origin -> origin != Origin.OWN).orElse(inherited);
     }
 
     /** Takes a text as it is. */

@@ -66,7 +66,8 @@ final class MethodTrees {
             if (tree.keys().isEmpty()) {
                 return new Filled(filled, Optional.of(tree.id()));
             }
-            filled = Filling.fromMethod(filled, tree.keys().get(), tree.id());
+            filled = itself.isPresent() ? Filling.methodFromMethod(filled, tree.keys().get(), tree.id())
+                    : Filling.entryFromMethod(filled, tree.keys().get(), tree.id());
             next = followed(tree.keys().get());
         }
         return new Filled(filled, Optional.empty());

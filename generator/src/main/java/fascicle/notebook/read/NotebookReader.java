@@ -157,6 +157,11 @@ public final class NotebookReader {
         }
         Fields all = new Fields(keys.get(), Origin.OWN, kitchen, findings);
         for (Node.Pair pair : all.pairs()) {
+            if (pair.key().equals("share") && pair.value() instanceof Node.Text) {
+                // Vessels are plain facts, so that it changes nothing how far their file is shared.
+                all.word("share", Edition.class);
+                continue;
+            }
             all.map(pair.key()).ifPresent(fields -> {
                 Vessel vessel = ShelfReader.vessel(fields, pair.key());
                 if (catalogue.add("vessel", pair.key(), pair.place())) {

@@ -14,7 +14,10 @@ public final class Filling {
 
     /** Keys never taken from a method: they belong to the pot or to the method itself. */
     private static final Set<String> OF_ITS_OWN = Set.of("title", "tag", "share", "colour", "glass", "outcome",
-            "fastness", "window", "kept", "method", "for", "skill");
+            "fastness", "window", "kept", "method", "skill");
+
+    /** The weight a method's amounts are for: an entry has its own. */
+    private static final String WEIGHT = "for";
 
     /** Keys of which a map uses one, wherever they stand. */
     private static final List<Set<String>> CHOICES = List.of(Set.of("water", "ratio", "depth"),
@@ -34,14 +37,26 @@ public final class Filling {
     }
 
     /**
-     * Fills an entry or a method from a method it follows.
+     * Fills an entry from a method it follows.
+     *
+     * @param entry the keys that are there
+     * @param method the method's keys
+     * @param id the method's id
+     * @return both, the entry's first; nothing of the method's that is its own
+     */
+    public static Node.Mapping entryFromMethod(Node.Mapping entry, Node.Mapping method, String id) {
+        return fill(entry, without(without(method, OF_ITS_OWN), Set.of(WEIGHT)), new Origin.Method(id));
+    }
+
+    /**
+     * Fills a method from one it follows; the weight its amounts are for, too.
      *
      * @param follower the keys that are there
      * @param method the method's keys
      * @param id the method's id
      * @return both, the follower's first; nothing of the method's that is its own
      */
-    public static Node.Mapping fromMethod(Node.Mapping follower, Node.Mapping method, String id) {
+    public static Node.Mapping methodFromMethod(Node.Mapping follower, Node.Mapping method, String id) {
         return fill(follower, without(method, OF_ITS_OWN), new Origin.Method(id));
     }
 

@@ -8,6 +8,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import tools.jackson.core.JacksonException;
@@ -26,6 +28,8 @@ import tools.jackson.dataformat.yaml.YAMLParser;
 public final class NodeReader {
 
     private static final YAMLFactory YAML = YAMLFactory.builder().build();
+
+    private static final Pattern UNQUOTED_COLOUR = Pattern.compile("[:,\\[]\\s+(#[0-9A-Fa-f]{3,6})\\b");
 
     private final String file;
     private final int linesAbove;
@@ -52,7 +56,9 @@ public final class NodeReader {
         try (YAMLParser parser = (YAMLParser) YAML.createParser(ObjectReadContext.empty(), yaml)) {
             return new NodeReader(file, firstLine, findings, parser).document();
         } catch (JacksonException broken) {
-            explain(broken, file, firstLine, findings);
+            if (!sayUnquotedColour(file, yaml, firstLine, findings)) {
+                explain(broken, file, firstLine, findings);
+            }
             return Optional.empty();
         }
     }
@@ -135,6 +141,21 @@ public final class NodeReader {
     private Place place() {
         TokenStreamLocation location = parser.currentTokenLocation();
         return new Place(file, location.getLineNr() + linesAbove, Math.max(1, location.getColumnNr()));
+    }
+
+    /** A colour code without quotes is a comment to YAML, and swallows the bracket behind it. */
+    private static boolean sayUnquotedColour(String file, String yaml, int firstLine, Findings findings) {
+        List<String> lines = yaml.lines().toList();
+        for (int line = 0; line < lines.size(); line++) {
+            Matcher colour = UNQUOTED_COLOUR.matcher(lines.get(line));
+            if (colour.find()) {
+                int column = lines.get(line).codePointCount(0, colour.start(1)) + 1;
+                findings.error(new Place(file, firstLine + line, column), "“" + colour.group(1) + "” begins a comment "
+                        + "in YAML, and what follows is lost; put it in quotes: \"" + colour.group(1) + "\"");
+                return true;
+            }
+        }
+        return false;
     }
 
     private static void explain(JacksonException broken, String file, int firstLine, Findings findings) {

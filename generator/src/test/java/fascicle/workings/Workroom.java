@@ -9,7 +9,9 @@ import fascicle.measure.UnreadableQuantity;
 import fascicle.notebook.Cover;
 import fascicle.notebook.Dye;
 import fascicle.notebook.Edition;
+import fascicle.notebook.Entry;
 import fascicle.notebook.Finding;
+import fascicle.notebook.Method;
 import fascicle.notebook.NeedleLot;
 import fascicle.notebook.Notebook;
 import fascicle.notebook.Noted;
@@ -23,9 +25,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
-/** A small notebook in the making: what stands on a maker's shelf, and drafts of what was done with it. */
-final class Shelf {
+/** A small notebook in the making: what stands on a maker's room, and drafts of what was done with it. */
+final class Workroom {
 
     private final Kitchen kitchen;
     private Map<String, String> conditions = Map.of();
@@ -33,15 +36,16 @@ final class Shelf {
     private final List<Dye> dyes = new ArrayList<>();
     private final List<Vessel> vessels = new ArrayList<>();
     private final List<Draft> methods = new ArrayList<>();
+    private final List<Draft> unshown = new ArrayList<>();
     private final List<Draft> entries = new ArrayList<>();
 
-    Shelf(Kitchen kitchen) {
+    Workroom(Kitchen kitchen) {
         this.kitchen = kitchen;
     }
 
     /** A dye, salt and vinegar, as the plan's example has them. */
-    static Shelf usual() {
-        return new Shelf(Kitchen.METRIC)
+    static Workroom usual() {
+        return new Workroom(Kitchen.METRIC)
                 .thing("brick", Dye.Kind.DYE, Dye.Form.POWDER)
                 .thing("salt", Dye.Kind.SALT, Dye.Form.CRYSTALS)
                 .thing("white-vinegar", Dye.Kind.ACID, Dye.Form.LIQUID);
@@ -59,26 +63,33 @@ final class Shelf {
         return draft;
     }
 
-    Shelf conditions(Map<String, String> own) {
+    /** A method that lends to entries and is not shown itself. */
+    Draft unshownMethod(String id) {
+        Draft draft = new Draft(id, kitchen);
+        unshown.add(draft);
+        return draft;
+    }
+
+    Workroom conditions(Map<String, String> own) {
         conditions = own;
         return this;
     }
 
-    Shelf thing(String id, Dye.Kind kind, Dye.Form form) {
+    Workroom thing(String id, Dye.Kind kind, Dye.Form form) {
         return thing(new Label(id).kind(kind).form(form));
     }
 
-    Shelf thing(Label label) {
+    Workroom thing(Label label) {
         dyes.add(label.dye(kitchen));
         return this;
     }
 
-    Shelf lot(String id, String condition) {
+    Workroom lot(String id, String condition) {
         return lot(id, condition, "", "", List.of());
     }
 
     /** A lot; an empty text leaves its key out, and ten bundles are weighed together. */
-    Shelf lot(String id, String condition, String weight, String tenBundles, List<Lab> colour) {
+    Workroom lot(String id, String condition, String weight, String tenBundles, List<Lab> colour) {
         Place place = Place.of(id + ".md");
         lots.add(new NeedleLot(id, place, Optional.empty(), Edition.STUDIO, Optional.empty(),
                 Optional.of(note(condition, condition, place)),
@@ -90,7 +101,7 @@ final class Shelf {
         return this;
     }
 
-    Shelf vessel(String id, Basin basin) {
+    Workroom vessel(String id, Basin basin) {
         vessels.add(new Vessel(id, Place.of("vessels.yaml"), Optional.empty(), Optional.of(basin), Optional.empty(),
                 Optional.empty(), Optional.empty()));
         return this;
@@ -101,10 +112,11 @@ final class Shelf {
         Cover cover = new Cover(unsaid.title(), unsaid.maker(), unsaid.language(), kitchen, true, unsaid.balance(),
                 unsaid.alkalinity(), unsaid.ph(), unsaid.height(), unsaid.currency(), unsaid.dampKeeps(),
                 unsaid.theme(), conditions, unsaid.address(), unsaid.weights());
-        return Workings.of(new Notebook(cover, List.copyOf(lots), List.copyOf(dyes), List.copyOf(vessels),
-                methods.stream().map(Draft::method).toList(), List.of(),
-                entries.stream().map(Draft::entry).sorted(Comparator.comparing(entry -> entry.id())).toList(),
-                List.of()));
+        List<Method> shown = methods.stream().map(Draft::method).toList();
+        List<Method> all = Stream.concat(shown.stream(), unshown.stream().map(Draft::method)).toList();
+        return Workings.of(new Notebook(cover, List.copyOf(lots), List.copyOf(dyes), List.copyOf(vessels), shown,
+                List.of(), entries.stream().map(Draft::entry).sorted(Comparator.comparing(Entry::id)).toList(),
+                List.of(), new Notebook.Shelf(List.copyOf(dyes), List.copyOf(vessels), all)));
     }
 
     EntryWorking worked(String id) {
@@ -114,6 +126,12 @@ final class Shelf {
     /** The findings in words. */
     List<String> findings() {
         return workings().findings().stream().map(Finding::toString).toList();
+    }
+
+    private static Optional<Noted<Quantity>> size(String text, Kitchen kitchen, Place place) {
+        return text.endsWith(" mL")
+                ? Optional.of(note(quantity(text, Dimension.VOLUME, kitchen), text, place))
+                : mass(text, kitchen, place);
     }
 
     private static Optional<Noted<Quantity>> mass(String text, Kitchen kitchen, Place place) {
@@ -133,7 +151,7 @@ final class Shelf {
         return new Noted<>(value, written, place, Origin.OWN);
     }
 
-    /** What a jar on the shelf says of its content. */
+    /** What a jar on the room says of its content. */
     static final class Label {
 
         private final String id;
@@ -183,7 +201,7 @@ final class Shelf {
         }
 
         Dye dye(Kitchen kitchen) {
-            Optional<Dye.Pack> pack = mass(holds, kitchen, place)
+            Optional<Dye.Pack> pack = size(holds, kitchen, place)
                     .map(contents -> new Dye.Pack(Optional.of(contents), Optional.empty()));
             List<Dye.Purchase> bought = packs == 0 ? List.of()
                     : List.of(new Dye.Purchase(Optional.empty(), Optional.of(note(packs, "" + packs, place))));

@@ -1,0 +1,3 @@
+/** Tests of where pages are. */
+@org.jspecify.annotations.NullMarked
+package fascicle.book.address;

@@ -1,0 +1,3 @@
+/** Tests of the book as data. */
+@org.jspecify.annotations.NullMarked
+package fascicle.book.data;

@@ -1,0 +1,68 @@
+package fascicle.book.figures;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import fascicle.book.words.Words;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+class FiguresTest {
+
+    private final Figures figures = new Figures(Words.shipped());
+
+    @Test
+    void dataHasSixDecimalsHalfToEven() {
+        assertEquals("0.230061", Figures.datum(0.675 / 2.934).toPlainString());
+        assertEquals("100000000", Figures.datum(1e8).toPlainString());
+        assertEquals("0", Figures.datum(-1e-9).toPlainString());
+        assertEquals("1.5", Figures.datum(1.5).toPlainString());
+    }
+
+    @Test
+    void thePageRoundsTheDatumAndNotTheNumberBehindIt() {
+        // 0.04999999 is 0.05 in the data; a page that shows one decimal must say 0.1, as anyone who rounds the datum does.
+        assertEquals("0.1", Figures.fixed(0.04999999, 1));
+    }
+
+    @Test
+    void pageAndDataAgreeToTheLastDigitShown() {
+        Random random = new Random(41);
+        for (int i = 0; i < 10_000; i++) {
+            double value = (random.nextDouble() - 0.3) * StrictMath.pow(10, random.nextInt(6) - 1);
+            BigDecimal datum = new BigDecimal(Figures.datum(value).toPlainString());
+            assertEquals(datum.setScale(1, RoundingMode.HALF_UP).toPlainString().replace('-', '\u2212'),
+                    Figures.fixed(value, 1));
+        }
+    }
+
+    @Test
+    void amountsHaveAboutThreeFiguresAndNoFalseZeros() {
+        assertEquals(Optional.of("45\u202fg"), figures.amount(OptionalDouble.of(45), "g", false));
+        assertEquals("0.675\u202fg", figures.amount(0.675, "g", false));
+        assertEquals("about 3.11\u202fg", figures.amount(3.1111, "g", true));
+        assertEquals("2934\u202fmL", figures.amount(2934.2, "ml", false));
+        assertEquals(Optional.empty(), figures.amount(OptionalDouble.empty(), "g", false));
+    }
+
+    @Test
+    void minusIsATrueMinus() {
+        assertEquals("\u22121.5", Figures.fixed(-1.5, 1));
+        assertEquals("0.0", Figures.fixed(-0.04, 1));
+    }
+
+    @Test
+    void datesUseTheBooksOwnMonths() {
+        assertEquals("9 May 2026", figures.date(LocalDate.parse("2026-05-09")));
+    }
+
+    @Test
+    void noFigureIsEverNotANumber() {
+        assertThrows(NumberFormatException.class, () -> Figures.datum(Double.NaN));
+    }
+}

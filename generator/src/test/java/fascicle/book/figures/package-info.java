@@ -1,0 +1,3 @@
+/** Tests of how figures are written. */
+@org.jspecify.annotations.NullMarked
+package fascicle.book.figures;

@@ -1,0 +1,3 @@
+/** Tests of the book, with one small notebook made of records. */
+@org.jspecify.annotations.NullMarked
+package fascicle.book;

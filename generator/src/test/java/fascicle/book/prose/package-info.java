@@ -1,0 +1,3 @@
+/** Tests of the maker's words on the page. */
+@org.jspecify.annotations.NullMarked
+package fascicle.book.prose;

@@ -1,0 +1,3 @@
+/** Tests of swatches. */
+@org.jspecify.annotations.NullMarked
+package fascicle.book.swatch;

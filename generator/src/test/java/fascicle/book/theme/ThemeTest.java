@@ -1,0 +1,128 @@
+package fascicle.book.theme;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fascicle.book.page.EntriesPage;
+import fascicle.book.page.Frame;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class ThemeTest {
+
+    private static final EntriesPage PAGE = new EntriesPage(new Frame("en", "<i>Title</i>", "Book", "Edition", "index.html",
+            "about.html", "style/x.css", List.of(), List.of()), List.of());
+
+    @TempDir
+    private Path folder = Path.of("unset");
+
+    @BeforeEach
+    void copyTheShippedTheme() throws IOException {
+        for (String file : Theme.TEMPLATES) {
+            copy(file);
+        }
+        copy(Theme.STYLE);
+    }
+
+    private void copy(String file) throws IOException {
+        try (InputStream from = Theme.class.getResourceAsStream("/themes/longleaf/" + file)) {
+            Files.write(folder.resolve(file), java.util.Objects.requireNonNull(from, file).readAllBytes());
+        }
+    }
+
+    private ThemeBroken refused(String template) throws IOException {
+        Files.writeString(folder.resolve("entries.ftlh"), template);
+        return assertThrows(ThemeBroken.class, () -> Theme.in(folder), template);
+    }
+
+    private String rendered(String template) throws Exception {
+        Files.writeString(folder.resolve("entries.ftlh"), template);
+        return new String(Theme.in(folder).render(PAGE), StandardCharsets.UTF_8);
+    }
+
+    @Test
+    void aWholeThemeLoads() throws Exception {
+        assertTrue(rendered("<#import \"frame.ftlh\" as f><@f.frame>x</@f.frame>").contains("<!DOCTYPE html>"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"${frame?api}", "${'1'?interpret}", "${'1'?eval}", "${'1'?eval_json}", "${'1'?evalJson}",
+        "${'freemarker.template.utility.Execute'?new()}", "${frame.title?no_esc}", "${frame.title? no_esc}",
+        "${frame.title?<#-- x -->noEsc}", "<#noautoesc>${frame.title}</#noautoesc>", "<#noAutoEsc>x</#noAutoEsc>",
+        "<#outputformat 'plainText'>x</#outputformat>", "<#ftl output_format='plainText'>", "<#setting locale='de'>",
+        "<#include '../../secret.txt'>", "<#include \"/etc/passwd\">", "<#import frame.title as x>", "${.now}",
+        "<#include 'other.ftlh'>", "<#-- ${frame?api} -->"})
+    void aTemplateThatReachesTooFarIsRefused(String template) throws IOException {
+        ThemeBroken broken = refused("one\ntwo\n" + template);
+        assertEquals("entries.ftlh", broken.template());
+        assertEquals(3, broken.line());
+        assertTrue(broken.getMessage().contains("expected"), broken.getMessage());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"frame.class", "frame.getClass", "frame.getClass()", "frame.hashCode()", "frame.title()",
+        "frame.title.class", "frame.toString()", "rows.getClass()", "statics", "say.class", "frame.trail.stream()",
+        ".get_optional_template('/etc/passwd').include()", "template", "frame.template()"})
+    void nothingButComponentsOfPagesIsReachable(String expression) {
+        assertThrows(ThemeBroken.WhileRendering.class, () -> rendered("${" + expression + "}"));
+    }
+
+    @Test
+    void aBrokenTemplateIsRefusedWithItsLine() throws IOException {
+        assertEquals(2, refused("\n<#if true>").line());
+    }
+
+    @Test
+    void aMissingFileIsNamed() throws IOException {
+        Files.delete(folder.resolve(Theme.STYLE));
+        assertTrue(assertThrows(ThemeBroken.class, () -> Theme.in(folder)).getMessage().startsWith("style.css:1: expected"));
+        copy(Theme.STYLE);
+        Files.delete(folder.resolve("group.ftlh"));
+        assertEquals("group.ftlh", assertThrows(ThemeBroken.class, () -> Theme.in(folder)).template());
+    }
+
+    @Test
+    void aTemplateThatFailsSaysWhere() {
+        ThemeBroken.WhileRendering failed =
+                assertThrows(ThemeBroken.WhileRendering.class, () -> rendered("one\n${frame.nothing}"));
+        assertTrue(failed.getMessage().startsWith("entries.ftlh:2: "), failed.getMessage());
+    }
+
+    @Test
+    void wordsThatAreNotThereFail() {
+        assertThrows(ThemeBroken.WhileRendering.class, () -> rendered("${say('no.such.key')}"));
+    }
+
+    @Test
+    void everythingIsEscaped() throws Exception {
+        assertEquals("&lt;i&gt;Title&lt;/i&gt;", rendered("${frame.title}"));
+    }
+
+    @Test
+    void otherBracketsArePlainText() throws Exception {
+        assertEquals("[#if x] [=1+1] #{1}", rendered("[#if x] [=1+1] #{1}"));
+    }
+
+    @Test
+    void noShippedThemeHasAnOddName() {
+        assertThrows(ThemeBroken.class, () -> Theme.shipped("../longleaf"));
+        assertThrows(ThemeBroken.class, () -> Theme.shipped("nothere"));
+    }
+
+    @Test
+    void aThemeIsNamedAfterItsFolder() throws Exception {
+        assertEquals("style/longleaf.css", Theme.shipped("longleaf").styleAddress());
+        assertFalse(Theme.in(folder).styleAddress().contains(".."));
+    }
+}

@@ -1,0 +1,3 @@
+/** Tests of what themes can and cannot do. */
+@org.jspecify.annotations.NullMarked
+package fascicle.book.theme;

@@ -1,0 +1,3 @@
+/** Tests of the book's own words. */
+@org.jspecify.annotations.NullMarked
+package fascicle.book.words;
