@@ -148,7 +148,7 @@ public final class SampleNotebook {
                 Optional.of(own("Simmering in little water")), Edition.OPEN, Optional.empty(),
                 Optional.of(noted(quantity("50 g", Dimension.MASS), "50 g")),
                 Optional.of(noted(Method.Skill.FIRST, "first")), Needles.UNSAID, recipe(Origin.OWN), Optional.empty(),
-                List.of(note("1. Soak.\n2. Simmer.", "methods/low-water-simmer.md")), false);
+                List.of(note("1. Soak.\n2. Simmer.", "methods/low-water-simmer.md")));
     }
 
     private static NeedleLot lot(String id, String title, String condition, List<Reading> colour) {

@@ -55,7 +55,7 @@ public final class GroupComposer {
     public GroupPage page(Shelf shelf, Leaf leaf) {
         Optional<Group> group = materials.index().group(shelf, leaf.id());
         Optional<MethodWorking> method =
-                shelf == Shelf.METHODS ? method(leaf.id()) : Optional.empty();
+                shelf == Shelf.METHODS ? materials.workings().method(leaf.id()) : Optional.empty();
         Optional<Worked> worked = method.map(Worked::of);
         List<Step> steps = worked.map(new RecipeComposer(materials, ways)::steps).orElse(List.of());
         Optional<Scaling> scaling = method.flatMap(found -> new ScalingComposer(materials).of(found.method().id()));
@@ -76,11 +76,6 @@ public final class GroupComposer {
         Markup swatch = colours.single(colour).small();
         return new GroupRow(swatch, ways.leaf(leaf), group.map(found -> found.entries().size()).orElse(0),
                 group.map(found -> inWords(found.days())).orElse(""));
-    }
-
-    /** A method's figures; none of one that may only be named. */
-    private Optional<MethodWorking> method(String id) {
-        return materials.workings().method(id).filter(working -> !working.method().titleOnly());
     }
 
     private Optional<Markup> swatch(Shelf shelf, Leaf leaf, Optional<Group> group) {

@@ -33,7 +33,7 @@ final class ThingComposer {
     /** The facts of the thing behind a page; none for a condition, family, day or year. */
     List<Fact> facts(Shelf shelf, String id) {
         return switch (shelf) {
-            case METHODS -> notebook.method(id).filter(method -> !method.titleOnly()).map(this::method).orElse(List.of());
+            case METHODS -> notebook.method(id).map(this::method).orElse(List.of());
             case LOTS -> materials.index().lot(id).map(this::lot).orElse(List.of());
             case DYES -> materials.index().dye(id).map(this::dye).orElse(List.of());
             case DAYS, CONDITIONS, FAMILIES, YEARS -> List.of();

@@ -108,14 +108,12 @@ public final class JsonBook {
         Method method = working.method();
         json.text("id", method.id());
         json.text("title", method.called());
-        if (!method.titleOnly()) {
-            json.figure("for_g", working.grams());
-            json.word("skill", method.skill());
-            json.text("follows", method.follows().map(Noted::value));
-            entries.bath(method.recipe().bath(), working.bath());
-            entries.soak("presoak", working.presoak());
-            entries.heat(working.heat());
-        }
+        json.figure("for_g", working.grams());
+        json.word("skill", method.skill());
+        json.text("follows", method.follows().map(Noted::value));
+        entries.bath(method.recipe().bath(), working.bath());
+        entries.soak("presoak", working.presoak());
+        entries.heat(working.heat());
         figures(workings.group(Group.Kind.METHOD, method.id()));
     }
 
