@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Base64;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.logging.Level;
@@ -38,6 +39,18 @@ public final class Browser implements AutoCloseable {
 
     /** Held here, because a logger that nobody holds forgets its level. */
     private static final Logger DRIVER_CHATTER = Logger.getLogger("org.openqa.selenium");
+
+    /** WCAG 2.2, relative luminance. */
+    private static final String LUMINANCE =
+            """
+            const luminance = colour => {
+              const [r, g, b] = colour.match(/[0-9.]+/g).slice(0, 3).map(channel => {
+                const c = channel / 255;
+                return c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4;
+              });
+              return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+            };
+            """;
 
     private final ChromeDriver driver;
 
@@ -84,6 +97,72 @@ public final class Browser implements AutoCloseable {
                 "Emulation.setDeviceMetricsOverride",
                 Map.of("width", width, "height", HEIGHT, "deviceScaleFactor", 1, "mobile", false));
         return this;
+    }
+
+    /** What a reader's system asks pages for. */
+    enum Light {
+        LIGHT,
+        DARK
+    }
+
+    /** Asks pages for light or dark colours from now on. */
+    Browser light(Light light) {
+        return media("", light);
+    }
+
+    /** Shows pages as they are on paper, or on the screen again. */
+    Browser onPaper(boolean paper) {
+        return media(paper ? "print" : "", Light.LIGHT);
+    }
+
+    private Browser media(String medium, Light light) {
+        driver.executeCdpCommand(
+                "Emulation.setEmulatedMedia",
+                Map.of(
+                        "media",
+                        medium,
+                        "features",
+                        List.of(Map.of(
+                                "name", "prefers-color-scheme", "value", light.name().toLowerCase(Locale.ROOT)))));
+        return this;
+    }
+
+    /** The relative luminance of an opaque colour of the first element that a selector finds: 0 black, 1 white. */
+    double luminance(String selector, String property) {
+        return ((Number) script(
+                        LUMINANCE + "return luminance(getComputedStyle(document.querySelector(arguments[0]))"
+                                + ".getPropertyValue(arguments[1]));",
+                        selector,
+                        property))
+                .doubleValue();
+    }
+
+    /**
+     * The words that stand out least from what is behind them, if their contrast ratio is below a least one; else
+     * nothing. Words that are not seen, such as those for the first key, are left out.
+     */
+    String faintest(double least) {
+        return (String) script(
+                LUMINANCE
+                        + """
+                        let worst = '', lowest = arguments[0];
+                        for (const element of document.body.querySelectorAll('*')) {
+                          const words = [...element.childNodes]
+                              .filter(node => node.nodeType === 3).map(node => node.data.trim()).join(' ').trim();
+                          const box = element.getBoundingClientRect();
+                          if (!words || element.closest('svg') || box.right <= 0 || box.width === 0) continue;
+                          let behind = element;
+                          while (behind && /, 0\\)$/.test(getComputedStyle(behind).backgroundColor)) {
+                            behind = behind.parentElement;
+                          }
+                          const one = luminance(getComputedStyle(element).color);
+                          const two = luminance(getComputedStyle(behind).backgroundColor);
+                          const contrast = (Math.max(one, two) + 0.05) / (Math.min(one, two) + 0.05);
+                          if (contrast < lowest) { lowest = contrast; worst = words + ' (' + contrast + ')'; }
+                        }
+                        return worst;
+                        """,
+                least);
     }
 
     /** Opens a file from the disk, as a double click does, and waits until it is loaded. */

@@ -4,8 +4,14 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
@@ -19,9 +25,20 @@ import tools.jackson.databind.json.JsonMapper;
  */
 public record PublishedBook(Path folder) {
 
+    private static final Map<Edition, PublishedBook> DEMO = new EnumMap<>(Edition.class);
+
     /** The demo notebook's book, in the maker's own edition; published once, when it is first asked for. */
     public static PublishedBook ofTheDemo() {
-        return Demo.BOOK;
+        return ofTheDemo(Edition.STUDIO);
+    }
+
+    /** The demo notebook's book in an edition; published once, when it is first asked for. */
+    static PublishedBook ofTheDemo(Edition edition) {
+        return DEMO.computeIfAbsent(edition, chosen -> publish(
+                Checkout.root().resolve("content"),
+                Checkout.target().resolve("book-" + chosen.word()),
+                "--edition",
+                chosen.word()));
     }
 
     /**
@@ -33,21 +50,16 @@ public record PublishedBook(Path folder) {
      * @throws IllegalStateException if the program ends with another status than 0; with what it said
      */
     public static PublishedBook publish(Path notebook, Path folder, String... options) {
+        return publishUnder(List.of(), notebook, folder, options);
+    }
+
+    /** The same in a Java that was started with more flags, such as {@code -Duser.language=tr}. */
+    static PublishedBook publishUnder(List<String> flags, Path notebook, Path folder, String... options) {
         remove(folder);
-        Path java = Path.of(System.getProperty("java.home"), "bin", "java");
-        List<String> command = Stream.concat(
-                        Stream.of(
-                                java.toString(),
-                                "-Dfile.encoding=UTF-8",
-                                "-jar",
-                                Checkout.jar().toString(),
-                                "publish",
-                                notebook.toString(),
-                                "--to",
-                                folder.toString()),
-                        Stream.of(options))
-                .toList();
-        Run run = Run.of(Checkout.root(), command);
+        String[] arguments = Stream.concat(
+                        Stream.of("publish", notebook.toString(), "--to", folder.toString()), Stream.of(options))
+                .toArray(String[]::new);
+        Run run = Program.runUnder(flags, arguments);
         if (run.status() != 0) {
             throw new IllegalStateException(
                     "publish " + notebook + " ended with " + run.status() + ":\n" + run.words() + run.output());
@@ -60,16 +72,46 @@ public record PublishedBook(Path folder) {
         return folder.resolve(address);
     }
 
-    /** The addresses of all pages, relative to the book's folder, with {@code /}, in order. */
-    public List<String> pages() {
+    /** The addresses of all files, relative to the book's folder, with {@code /}, in order. */
+    List<String> files() {
         try (Stream<Path> files = Files.walk(folder)) {
-            return files.map(file -> folder.relativize(file).toString().replace('\\', '/'))
-                    .filter(address -> address.endsWith(".html"))
+            return files.filter(Files::isRegularFile)
+                    .map(file -> folder.relativize(file).toString().replace('\\', '/'))
                     .sorted()
                     .toList();
         } catch (IOException problem) {
             throw new UncheckedIOException(problem);
         }
+    }
+
+    /** The addresses of all pages, in order. */
+    public List<String> pages() {
+        return files().stream().filter(address -> address.endsWith(".html")).toList();
+    }
+
+    /** A file as text. */
+    String text(String address) {
+        try {
+            return Files.readString(file(address));
+        } catch (IOException problem) {
+            throw new UncheckedIOException(problem);
+        }
+    }
+
+    /** Every file and a digest of its bytes: two books are the same where these are. */
+    Map<String, String> digests() {
+        Map<String, String> digests = new TreeMap<>();
+        for (String address : files()) {
+            try {
+                byte[] digest = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file(address)));
+                digests.put(address, HexFormat.of().formatHex(digest));
+            } catch (IOException problem) {
+                throw new UncheckedIOException(problem);
+            } catch (NoSuchAlgorithmException impossible) {
+                throw new IllegalStateException(impossible);
+            }
+        }
+        return digests;
     }
 
     /** A page as a reader without scripts has it. */
@@ -120,10 +162,5 @@ public record PublishedBook(Path folder) {
         } catch (IOException problem) {
             throw new UncheckedIOException(problem);
         }
-    }
-
-    private static final class Demo {
-        static final PublishedBook BOOK =
-                publish(Checkout.root().resolve("content"), Checkout.target().resolve("book"));
     }
 }

@@ -90,10 +90,13 @@ public final class Figures {
      * @return such as {@code about 45 g}
      */
     public String amount(double amount, String unit, boolean about) {
-        double size = StrictMath.abs(amount);
-        int decimals = size >= 100 ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : 3;
-        String text = atMost(amount, decimals) + NARROW_NO_BREAK_SPACE + words.say("unit." + unit);
+        String text = atMost(amount, decimals(StrictMath.abs(amount))) + NARROW_NO_BREAK_SPACE + words.say("unit." + unit);
         return about ? words.say("about", text) : text;
+    }
+
+    /** Three figures down to hundredths; a gram in a hundred litres is still told from nothing. */
+    private static int decimals(double size) {
+        return size >= 100 ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : size >= 0.1 ? 3 : size >= 0.01 ? 4 : 5;
     }
 
     /**

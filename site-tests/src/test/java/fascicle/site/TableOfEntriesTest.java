@@ -1,0 +1,195 @@
+package fascicle.site;
+
+import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import tools.jackson.databind.JsonNode;
+
+/** {@code data/entries.csv} opens in a spreadsheet, holds the figures of {@code data/book.json}, and runs nothing. */
+class TableOfEntriesTest {
+
+    /** Where in an entry's data a column's cell stands; the columns of parts and faults are lists. */
+    private static final Map<String, String> PLACES = places();
+
+    private static Map<String, String> places() {
+        Map<String, String> places = new TreeMap<>();
+        Stream.of("id", "tag", "title", "date", "method", "share").forEach(key -> places.put(key, "/" + key));
+        Stream.of("lot", "from", "condition", "species", "weight_g", "weighed")
+                .forEach(key -> places.put(key, "/needles/" + key));
+        Stream.of("water_ml", "liquor_ml", "ratio", "vessel", "ph_measured")
+                .forEach(key -> places.put(key, "/bath/" + key));
+        places.put("presoak_liquor_ml", "/presoak/liquor_ml");
+        Stream.of("minutes_above_80c", "minutes_total", "peak_c").forEach(key -> places.put(key, "/heat/" + key));
+        places.put("lab_l", "/colour/lab/0");
+        places.put("lab_a", "/colour/lab/1");
+        places.put("lab_b", "/colour/lab/2");
+        Stream.of("hex", "readings", "by", "unlevelness_de00", "name", "family", "chroma", "hue_deg", "shift_de00",
+                        "target_de00")
+                .forEach(key -> places.put(key, "/colour/" + key));
+        Stream.of("verdict", "evenness", "feel").forEach(key -> places.put(key, "/outcome/" + key));
+        Stream.of("rub_dry", "rub_wet").forEach(key -> places.put(key, "/fastness/" + key));
+        places.put("kept_left_g", "/kept/left_g");
+        places.put("kept_how", "/kept/how");
+        return places;
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void every_cell_is_what_the_data_say(Edition edition) {
+        PublishedBook book = PublishedBook.ofTheDemo(edition);
+        Table table = Table.of(book.text("data/entries.csv"));
+        List<JsonNode> entries = book.data().required("entries").valueStream().toList();
+        assertEquals(entries.size(), table.rows().size());
+        assertAll(entries.stream().map(entry -> () -> {
+            Map<String, String> row = table.rows().get(entries.indexOf(entry));
+            String id = entry.required("id").asString();
+            row.forEach((column, cell) -> {
+                String where = id + ": " + column;
+                switch (column) {
+                    case "dye", "assistants" -> partsAgree(entry.required("bath").required(column), cell, where);
+                    case "faults" -> assertEquals(
+                            entry.at("/outcome/faults").valueStream()
+                                    .map(JsonNode::asString)
+                                    .collect(Collectors.joining("; ")),
+                            cell,
+                            where);
+                    default -> {
+                        assertTrue(PLACES.containsKey(column), "an unknown column: " + column);
+                        agrees(entry.at(PLACES.get(column)), cell, where);
+                    }
+                }
+            });
+        }));
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void the_table_has_a_column_for_every_figure(Edition edition) {
+        List<String> columns = Table.of(PublishedBook.ofTheDemo(edition).text("data/entries.csv")).columns();
+        List<String> missing = PLACES.keySet().stream()
+                .filter(column -> edition == Edition.STUDIO || !column.startsWith("kept"))
+                .filter(column -> !columns.contains(column))
+                .toList();
+        assertEquals(List.of(), missing);
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void no_cell_of_text_begins_a_formula(Edition edition) {
+        Table table = Table.of(PublishedBook.ofTheDemo(edition).text("data/entries.csv"));
+        for (Map<String, String> row : table.rows()) {
+            row.forEach((column, cell) -> assertFalse(
+                    cell.matches("(?s)\\s*[=+\\-@\t\r＝＋－＠].*") && !cell.matches("-[0-9.]+"),
+                    row.get("id") + ": " + column + ": " + cell));
+        }
+    }
+
+    @Test
+    void the_reader_of_these_tests_knows_quotes_and_line_ends() {
+        Table table = Table.of("id,title\r\na,\"one, \"\"two\"\"\r\nthree\"\r\nb,\r\n");
+        assertEquals(
+                List.of(Map.of("id", "a", "title", "one, \"two\"\r\nthree"), Map.of("id", "b", "title", "")),
+                table.rows());
+    }
+
+    private static void agrees(JsonNode datum, String cell, String where) {
+        if (datum.isNull() || datum.isMissingNode()) {
+            assertEquals("", cell, where);
+        } else if (datum.isNumber()) {
+            assertEquals(0, new BigDecimal(cell).compareTo(datum.decimalValue()), where + ": " + cell + ", " + datum);
+        } else {
+            assertEquals(datum.asString(), cell, where);
+        }
+    }
+
+    private static void partsAgree(JsonNode parts, String cell, String where) {
+        List<String> expected = new ArrayList<>();
+        for (JsonNode part : parts) {
+            String unit = part.required("g").isNumber() ? "g" : "ml";
+            JsonNode datum = part.required(unit);
+            String amount = datum.isNumber()
+                    ? datum.decimalValue().toPlainString() + (unit.equals("g") ? " g" : " mL")
+                    : part.path("as_written").asString("");
+            expected.add((part.required("is").asString() + " " + amount).strip());
+        }
+        assertEquals(String.join("; ", expected), cell, where);
+    }
+
+    /** A table after RFC 4180, read strictly. */
+    record Table(List<String> columns, List<Map<String, String>> rows) {
+
+        static Table of(String text) {
+            List<List<String>> records = records(text);
+            List<String> columns = records.get(0);
+            assertEquals(columns.size(), columns.stream().distinct().count(), "columns: " + columns);
+            List<Map<String, String>> rows = new ArrayList<>();
+            for (List<String> cells : records.subList(1, records.size())) {
+                assertEquals(columns.size(), cells.size(), "cells of " + cells);
+                Map<String, String> row = new TreeMap<>();
+                for (int i = 0; i < cells.size(); i++) {
+                    row.put(columns.get(i), cells.get(i));
+                }
+                rows.add(row);
+            }
+            return new Table(columns, rows);
+        }
+
+        private static List<List<String>> records(String text) {
+            List<List<String>> records = new ArrayList<>();
+            List<String> record = new ArrayList<>();
+            int at = 0;
+            while (at < text.length()) {
+                StringBuilder cell = new StringBuilder();
+                at = text.charAt(at) == '"' ? quoted(text, at, cell) : bare(text, at, cell);
+                record.add(cell.toString());
+                assertTrue(at < text.length(), "the last line has no end");
+                if (text.charAt(at) == ',') {
+                    at++;
+                    assertFalse(at == text.length(), "a cell is missing at the end");
+                    continue;
+                }
+                assertTrue(text.startsWith("\r\n", at), "a line ends otherwise than by CR LF, at " + at);
+                at += 2;
+                records.add(record);
+                record = new ArrayList<>();
+            }
+            assertEquals(List.of(), record);
+            return records;
+        }
+
+        private static int quoted(String text, int from, StringBuilder cell) {
+            int at = from + 1;
+            while (true) {
+                int quote = text.indexOf('"', at);
+                assertTrue(quote >= 0, "a quote is not closed, at " + from);
+                cell.append(text, at, quote);
+                if (!text.startsWith("\"\"", quote)) {
+                    return quote + 1;
+                }
+                cell.append('"');
+                at = quote + 2;
+            }
+        }
+
+        private static int bare(String text, int from, StringBuilder cell) {
+            int at = from;
+            while (at < text.length() && ",\r\n".indexOf(text.charAt(at)) < 0) {
+                assertTrue(text.charAt(at) != '"', "a quote in a bare cell, at " + at);
+                cell.append(text.charAt(at++));
+            }
+            return at;
+        }
+    }
+}
