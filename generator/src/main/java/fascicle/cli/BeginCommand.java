@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
@@ -33,6 +34,7 @@ final class BeginCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        NotebookFolder.named(folder);
         refuseWhatIsThere();
         String today = LocalDate.now().toString();
         for (Map.Entry<String, String> file : files(today).entrySet()) {
@@ -41,14 +43,15 @@ final class BeginCommand implements Callable<Integer> {
             Files.writeString(path, text(file.getValue()).replace(DAY, today), StandardOpenOption.CREATE_NEW);
         }
         terminal.say("A notebook is begun in “" + folder + "”. Look at it as a book with:");
-        terminal.say("  fascicle publish " + quoted(folder) + " --to "
-                + quoted(folder.resolveSibling(folder.getFileName() + "-book")));
+        terminal.say("  fascicle publish " + CommandLinePath.of(folder) + " --to " + CommandLinePath.of(beside()));
         return Status.DONE;
     }
 
     private void refuseWhatIsThere() throws IOException {
-        if (Files.exists(folder) && !Files.isDirectory(folder)) {
-            throw new WrongCall("“" + folder + "” is a file; name a new folder for the notebook.");
+        for (Path path = folder; path != null; path = path.getParent()) {
+            if (Files.exists(path, LinkOption.NOFOLLOW_LINKS) && !Files.isDirectory(path)) {
+                throw new WrongCall("“" + path + "” is no folder; name a new folder for the notebook.");
+            }
         }
         if (Files.isDirectory(folder)) {
             try (DirectoryStream<Path> children = Files.newDirectoryStream(folder)) {
@@ -58,6 +61,12 @@ final class BeginCommand implements Callable<Integer> {
                 }
             }
         }
+    }
+
+    /** A folder beside the notebook's, for its book. */
+    private Path beside() {
+        Path name = folder.toAbsolutePath().normalize().getFileName();
+        return folder.resolve("..").resolve((name == null ? "note" : name) + "-book").normalize();
     }
 
     /** Where each file of the beginning goes, and which text it gets. */
@@ -78,10 +87,5 @@ final class BeginCommand implements Callable<Integer> {
             }
             return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
         }
-    }
-
-    private static String quoted(Path path) {
-        String text = path.toString();
-        return text.indexOf(' ') < 0 ? text : "\"" + text + "\"";
     }
 }

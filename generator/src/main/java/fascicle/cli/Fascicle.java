@@ -1,8 +1,6 @@
 package fascicle.cli;
 
-import java.io.IOException;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.FileSystemException;
+import fascicle.notebook.Edition;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -14,10 +12,9 @@ import picocli.CommandLine.Command;
         subcommands = {BeginCommand.class, JotCommand.class, ProofCommand.class, PublishCommand.class,
             ScaleCommand.class},
         footer = "%nHelp for a command: fascicle COMMAND --help")
-public final class Fascicle implements Runnable {
+public final class Fascicle {
 
-    @CommandLine.Spec
-    private CommandLine.Model.@org.jspecify.annotations.Nullable CommandSpec spec;
+    private Fascicle() {}
 
     /**
      * Runs a command and leaves with its exit status.
@@ -43,21 +40,25 @@ public final class Fascicle implements Runnable {
         line.setOut(terminal.out());
         line.setErr(terminal.err());
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
-        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setExpandAtFiles(false);
+        line.registerConverter(Edition.class, word -> Edition.named(word)
+                .orElseThrow(() -> new CommandLine.TypeConversionException(word)));
+        line.getSubcommands().values().forEach(command -> command.getCommandSpec().versionProvider(new Version()));
         line.setUsageHelpAutoWidth(true);
         line.setParameterExceptionHandler((wrong, args) -> {
-            terminal.say(String.valueOf(wrong.getMessage()) + ".");
+            terminal.say(CallWords.of(wrong));
             terminal.say("Help: fascicle " + helpOf(wrong.getCommandLine()) + "--help");
             return Status.WRONG_CALL;
         });
         line.setExecutionExceptionHandler((failed, command, parsed) -> explain(failed, terminal));
-        return line.execute(arguments);
-    }
-
-    @Override
-    public void run() {
-        if (spec != null) {
-            throw new CommandLine.ParameterException(spec.commandLine(), "A command is missing");
+        if (arguments.length == 0) {
+            line.usage(terminal.err());
+            return Status.WRONG_CALL;
+        }
+        try {
+            return line.execute(arguments);
+        } catch (OutOfMemoryError | StackOverflowError tooMuch) {
+            return explain(tooMuch, terminal);
         }
     }
 
@@ -66,25 +67,13 @@ public final class Fascicle implements Runnable {
         return name.equals("fascicle") ? "" : name + " ";
     }
 
-    private static int explain(Exception failed, Terminal terminal) throws Exception {
-        if (failed instanceof WrongCall wrong) {
-            terminal.say(String.valueOf(wrong.getMessage()));
-            return Status.WRONG_CALL;
+    private static int explain(Throwable failed, Terminal terminal) {
+        if (failed instanceof WrongCall || failed instanceof WrongNotebook) {
+            terminal.say(String.valueOf(failed.getMessage()));
+            return failed instanceof WrongCall ? Status.WRONG_CALL : Status.ERRORS;
         }
-        if (failed instanceof AccessDeniedException denied) {
-            terminal.say("“" + denied.getFile() + "” may not be read or written; give yourself the right to it.");
-            return Status.FAILED;
-        }
-        if (failed instanceof FileSystemException disk) {
-            terminal.say("The disk failed at “" + disk.getFile() + "”"
-                    + (disk.getReason() == null ? "" : ": " + disk.getReason()) + ".");
-            return Status.FAILED;
-        }
-        if (failed instanceof IOException disk) {
-            terminal.say("The disk failed: " + disk.getMessage() + ".");
-            return Status.FAILED;
-        }
-        throw failed;
+        terminal.say(FailureWords.of(failed));
+        return Status.FAILED;
     }
 
     /** Makes commands that know where their words go. */

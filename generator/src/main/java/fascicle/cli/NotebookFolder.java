@@ -2,6 +2,7 @@ package fascicle.cli;
 
 import fascicle.book.Book;
 import fascicle.notebook.Finding;
+import fascicle.notebook.Notebook;
 import fascicle.notebook.read.NotebookReader;
 import fascicle.workings.Proofreading;
 import java.io.IOException;
@@ -16,11 +17,19 @@ final class NotebookFolder {
 
     private NotebookFolder() {}
 
+    /** Refuses a name without a letter, which would mean the folder one stands in. */
+    static void named(Path folder) {
+        if (folder.toString().isBlank()) {
+            throw new WrongCall("A folder's name is empty in this call; name the folder (“.” is the one you are in).");
+        }
+    }
+
     /** Checks that a folder can be read as a notebook. */
     static Path checked(Path folder) throws IOException {
+        named(folder);
         if (!Files.exists(folder)) {
             throw new WrongCall("There is no folder “" + folder + "”; name the folder of your notebook, or start one "
-                    + "with: fascicle begin " + folder);
+                    + "with: fascicle begin " + CommandLinePath.of(folder));
         }
         if (!Files.isDirectory(folder)) {
             throw new WrongCall("“" + folder + "” is a file; name the folder that holds your notebook.");
@@ -37,6 +46,16 @@ final class NotebookFolder {
         List<Finding> findings = new ArrayList<>(read.findings());
         findings.addAll(Book.takenOutOf(read.notebook()));
         return Proofreading.of(read.notebook(), findings);
+    }
+
+    /** Refuses a notebook whose {@code notebook.yaml} could not be read, since everything rests on it. */
+    static Notebook withCover(Notebook notebook) {
+        notebook.missing().stream().filter(missing -> missing.what().equals(NotebookReader.COVER)).findFirst()
+                .ifPresent(cover -> {
+                    throw new WrongNotebook("Nothing can be made of this notebook until its " + NotebookReader.COVER
+                            + " is mended: " + String.join("; ", cover.why()) + ".");
+                });
+        return notebook;
     }
 
     /** Says findings, and how many there are. */

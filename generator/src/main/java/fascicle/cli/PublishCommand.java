@@ -6,14 +6,17 @@ import fascicle.book.binding.Bound;
 import fascicle.book.binding.TargetRefused;
 import fascicle.book.theme.Theme;
 import fascicle.book.theme.ThemeBroken;
+import fascicle.notebook.Cover;
 import fascicle.notebook.Edition;
 import fascicle.notebook.Finding;
+import fascicle.notebook.Missing;
 import fascicle.notebook.Notebook;
 import fascicle.notebook.edition.EditionCut;
 import fascicle.workings.Proofreading;
 import fascicle.workings.Workings;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -57,6 +60,7 @@ final class PublishCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         long begun = System.nanoTime();
+        NotebookFolder.named(target);
         terminal.progress("reading the notebook …");
         Proofreading.Proof proof = NotebookFolder.proof(notebook);
         List<Finding> findings = proof.findings();
@@ -67,19 +71,27 @@ final class PublishCommand implements Callable<Integer> {
                     + "these entries by --despite-errors.");
             return Status.ERRORS;
         }
-        Notebook cut = EditionCut.of(proof.notebook(), edition);
+        Notebook cut = EditionCut.of(NotebookFolder.withCover(proof.notebook()), edition);
         Book book = Book.of(Workings.of(cut), edition, theme(cut.cover().theme()));
         Bound bound = bind(book);
         terminal.say(summary(cut, bound, begun));
-        terminal.print(target.resolve("index.html").toAbsolutePath().normalize().toString());
+        terminal.print(target.resolve("index.html").toString());
         return Status.DONE;
     }
 
     private Theme theme(String named) {
+        if (theme == null && !Theme.isShipped(named)) {
+            throw new WrongNotebook("notebook.yaml names the theme “" + named + "”, which does not come with Fascicle; "
+                    + "write “theme: " + Cover.UNSAID.theme() + "” there, or name a folder with a look of your own by "
+                    + "--theme.");
+        }
+        if (theme != null && !Files.isDirectory(theme)) {
+            throw new WrongCall("There is no folder “" + theme + "”; name the folder of a theme by --theme.");
+        }
         try {
             return theme == null ? Theme.shipped(named) : Theme.in(theme);
         } catch (ThemeBroken broken) {
-            throw new WrongCall(String.valueOf(broken.getMessage()));
+            throw unusable(broken);
         }
     }
 
@@ -99,10 +111,13 @@ final class PublishCommand implements Callable<Integer> {
         } catch (TargetRefused refused) {
             throw new WrongCall(String.valueOf(refused.getMessage()));
         } catch (ThemeBroken.WhileRendering broken) {
-            throw new WrongCall(String.valueOf(broken.getMessage()));
-        } catch (UncheckedIOException disk) {
-            throw disk.getCause();
+            throw unusable(broken);
         }
+    }
+
+    private static WrongCall unusable(Exception broken) {
+        return new WrongCall("This theme cannot be used: " + broken.getMessage() + "; mend it, or publish without "
+                + "--theme.");
     }
 
     private static void put(Binding binding, String address, byte[] bytes) {
@@ -116,9 +131,12 @@ final class PublishCommand implements Callable<Integer> {
     private String summary(Notebook cut, Bound bound, long begun) {
         long tenths = Math.round((System.nanoTime() - begun) / 1e8);
         int files = bound.written() + bound.unchanged();
-        return "The " + edition.word() + " edition: " + plural(cut.entries().size(), "entry", "entries") + ", "
-                + plural(files, "file", "files") + " (" + bound.written() + " written, " + bound.unchanged()
-                + " as they were, " + bound.removed() + " removed) in " + tenths / 10 + "." + tenths % 10
+        long left = cut.missing().stream().filter(Missing::entry).count();
+        String changes = bound.written() + bound.removed() == 0 ? "nothing changed"
+                : bound.written() + " written, " + bound.unchanged() + " as they were, " + bound.removed() + " removed";
+        return "The " + edition.word() + " edition: " + plural(cut.entries().size(), "entry", "entries")
+                + (left == 0 ? "" : " (" + left + " left out because of errors)") + ", "
+                + plural(files, "file", "files") + " (" + changes + ") in " + tenths / 10 + "." + tenths % 10
                 + " s. Open:";
     }
 

@@ -48,7 +48,7 @@ final class ScaleCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Proofreading.Proof proof = NotebookFolder.proof(notebook);
-        double grams = grams(proof.notebook().cover().kitchen());
+        double grams = grams(NotebookFolder.withCover(proof.notebook()).cover().kitchen());
         Workings workings = Workings.of(proof.notebook());
         String asked = ofTag(proof.notebook()).orElse(id);
         Optional<Scaled> scaled = workings.scale(asked, grams);
@@ -88,8 +88,10 @@ final class ScaleCommand implements Callable<Integer> {
         }
         return read.missing().stream().filter(missing -> missing.what().equals(asked)).findFirst()
                 .map(missing -> "“" + asked + "” has errors: " + String.join("; ", missing.why()) + ".")
-                .orElseGet(() -> "Nothing here is called “" + asked + "”." + Suggestion.of(asked, names(read))
-                        .map(near -> " Did you mean “" + near + "”?").orElse(""));
+                .orElseGet(() -> "Nothing here is called “" + asked + "”; " + Suggestion.of(asked, names(read))
+                        .map(near -> "did you mean “" + near + "”?")
+                        .orElse("name an entry by its day and name, as in 2026-05-09-brick-half, by its tag, or a "
+                                + "method."));
     }
 
     private static List<String> names(Notebook read) {

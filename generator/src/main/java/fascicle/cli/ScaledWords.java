@@ -35,8 +35,8 @@ final class ScaledWords {
         scaled.presoak().ifPresent(presoak -> soak("Presoak", presoak));
         scaled.before().forEach(treatment -> soak("Before" + purpose(treatment.as()), treatment));
         lines.add("Bath" + scaled.vessel().map(vessel -> ", in " + vessel).orElse(""));
-        line("liquor", amount(scaled.liquorMl(), "mL", false));
-        line("water", amount(scaled.waterMl(), "mL", false));
+        line("liquor", amount(scaled.liquorMl(), "ml", false));
+        line("water", amount(scaled.waterMl(), "ml", false));
         scaled.parts().forEach(this::part);
         scaled.after().forEach(treatment -> soak("After" + purpose(treatment.as()), treatment));
         if (!scaled.finish().isEmpty()) {
@@ -51,13 +51,13 @@ final class ScaledWords {
 
     private void soak(String heading, SoakFigures soak) {
         lines.add(heading);
-        line("water", amount(soak.waterMl(), "mL", soak.about()));
+        line("water", amount(soak.waterMl(), "ml", soak.about()));
         soak.with().forEach(this::part);
     }
 
     private void part(PartFigures part) {
         String grams = part.grams().isPresent() ? amount(part.grams(), "g", part.about()) : "";
-        String millilitres = part.ml().isPresent() ? amount(part.ml(), "mL", part.about()) : "";
+        String millilitres = part.ml().isPresent() ? amount(part.ml(), "ml", part.about()) : "";
         String both = grams.isEmpty() || millilitres.isEmpty() ? grams + millilitres
                 : grams + " (" + millilitres + ")";
         String stock = part.stockPercent().isPresent()

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Writes an entry to fill in. A key without a value is a gap: it counts as left out until it is filled. */
 final class Slip {
@@ -26,19 +27,20 @@ final class Slip {
      * @param method the method it follows
      * @param lot its needle lot
      * @param like the entry whose recipe it takes over
-     * @param pots how many pots
+     * @param pots the names of the pots; where there is one only, its file names it
      */
-    static String text(Optional<String> method, Optional<String> lot, Optional<Entry> like, int pots) {
+    static String text(Optional<String> method, Optional<String> lot, Optional<Entry> like, List<String> pots) {
+        boolean alone = pots.size() == 1;
         Slip slip = new Slip();
         slip.line("---");
-        if (pots == 1) {
+        if (alone) {
             slip.line("title:");
             slip.line("tag:");
         }
         slip.line("method:" + method.map(id -> " " + quoted(id)).orElse(""));
         slip.line("needles:");
         slip.line("  lot:" + lot.map(id -> " " + quoted(id)).orElse(""));
-        if (pots == 1) {
+        if (alone) {
             slip.line("  weight:");
         }
         like.ifPresent(entry -> slip.recipe(entry.recipe()));
@@ -46,7 +48,7 @@ final class Slip {
             slip.line("# bath:");
             slip.line("#   dye: [{is: , amount: }]");
         }
-        if (pots == 1) {
+        if (alone) {
             slip.line("# colour: [{hex: \"#\"}]");
             slip.line("outcome:");
             slip.outcome("  ");
@@ -55,17 +57,16 @@ final class Slip {
         }
         slip.line("---");
         slip.line("");
-        for (int pot = 1; pots > 1 && pot <= pots; pot++) {
-            slip.line("## pot-" + pot);
-            slip.line("");
+        if (!alone) {
+            pots.forEach(pot -> slip.line("## " + pot + "\n"));
         }
         return slip.text.toString();
     }
 
-    private void pots(int pots) {
+    private void pots(List<String> pots) {
         line("pots:");
-        for (int pot = 1; pot <= pots; pot++) {
-            line("  - name: pot-" + pot);
+        for (String pot : pots) {
+            line("  - name: " + pot);
             line("    title:");
             line("    tag:");
             line("    needles: {weight: }");
@@ -109,8 +110,22 @@ final class Slip {
         written("  from", bath.from());
         parts("  dye", bath.dye());
         parts("  assistants", bath.assistants());
+        bath.extract().ifPresent(this::extract);
         if (text.length() == headed) {
             text.setLength(before);
+        }
+    }
+
+    private void extract(Bath.Extract extract) {
+        boolean own = Stream.of(extract.of(), extract.state(), extract.water()).flatMap(Optional::stream)
+                .anyMatch(noted -> isOwn(noted.origin()));
+        if (own) {
+            List<String> keys = new ArrayList<>();
+            extract.of().ifPresent(of -> keys.add("of: " + quoted(of.written())));
+            extract.state().ifPresent(state -> keys.add("state: " + quoted(state.written())));
+            extract.water().ifPresent(water -> keys.add("water: " + quoted(water.written())));
+            heatKey(extract.heat()).ifPresent(keys::add);
+            line("  extract: {" + String.join(", ", keys) + "}");
         }
     }
 
@@ -132,20 +147,23 @@ final class Slip {
                 if (!treatment.with().isEmpty()) {
                     keys.add("with: [" + inOneLine(treatment.with()) + "]");
                 }
-                if (!treatment.heat().isEmpty()) {
-                    keys.add("heat: [" + treatment.heat().stream().map(Slip::step)
-                            .collect(Collectors.joining(", ")) + "]");
-                }
+                heatKey(treatment.heat()).ifPresent(keys::add);
                 line("  - {" + String.join(", ", keys) + "}");
             }
         }
     }
 
     private void heat(List<HeatStep> steps) {
-        boolean own = steps.stream().flatMap(step -> step.to().stream()).anyMatch(to -> isOwn(to.origin()));
+        boolean own = steps.stream().flatMap(step -> Stream.of(step.to(), step.from(), step.over(), step.hold()))
+                .flatMap(Optional::stream).anyMatch(noted -> isOwn(noted.origin()));
         if (own) {
-            line("heat: [" + steps.stream().map(Slip::step).collect(Collectors.joining(", ")) + "]");
+            heatKey(steps).ifPresent(this::line);
         }
+    }
+
+    private static Optional<String> heatKey(List<HeatStep> steps) {
+        return steps.isEmpty() ? Optional.empty() : Optional.of("heat: [" + steps.stream().map(Slip::step)
+                .collect(Collectors.joining(", ")) + "]");
     }
 
     private static String step(HeatStep step) {

@@ -37,9 +37,9 @@ public record Finding(Place place, Level level, String message) implements Compa
         return ORDER.compare(this, other);
     }
 
-    /** The GNU form: {@code file:line:column: level: message}. */
+    /** The GNU form, {@code file:line:column: level: message}, in one line whatever names and values hold. */
     @Override
     public String toString() {
-        return place + ": " + level.word() + ": " + message;
+        return (place + ": " + level.word() + ": " + message).replaceAll("\\p{Cc}", "\uFFFD");
     }
 }

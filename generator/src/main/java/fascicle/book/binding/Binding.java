@@ -70,7 +70,7 @@ public final class Binding implements AutoCloseable {
       lock = Lock.take(place.lock());
       Changeover.recover(place);
       Holding old = Holding.of(place.target());
-      TargetCheck.mayReplace(place.target(), old, edition);
+      TargetCheck.mayReplace(target, old, edition);
       begin(place, head);
       return new Binding(place, edition, lock, parentsMade, old);
     } catch (TargetRefused | IOException | RuntimeException e) {

@@ -17,24 +17,26 @@ final class TargetCheck {
     Path real = real(target, 0);
     Path parent = real.getParent();
     if (parent == null || real.getFileName() == null) {
-      throw new TargetRefused(real + " is the root of a disk; choose a folder in it.");
+      throw new TargetRefused("“" + target + "” is the root of a disk; choose a folder in it.");
     }
-    keepOff(notebook.toRealPath(), real);
+    keepOff(notebook.toRealPath(), real, target);
     Path standing = real;
     while (!Files.exists(standing) && standing.getParent() != null) {
       standing = standing.getParent();
     }
     if (!Files.isDirectory(standing)) {
-      throw new TargetRefused(standing + " is a file, not a folder; choose an empty or new folder.");
+      throw new TargetRefused(
+          "“" + target + "” cannot be a folder, for “" + standing.getFileName()
+              + "” is a file; choose an empty or new folder.");
     }
     if (standing.equals(real)) {
       // A mounted disk cannot be renamed, and the folders beside it are on another disk.
       if (!Files.getFileStore(real).equals(Files.getFileStore(parent))) {
         throw new TargetRefused(
-            real + " is a disk of its own, which cannot be replaced in one piece; choose a folder in it.");
+            "“" + target + "” is a disk of its own, which cannot be replaced in one piece; choose a folder in it.");
       }
       if (!Files.isWritable(real)) {
-        throw new AccessDeniedException(real.toString());
+        throw new AccessDeniedException(target.toString());
       }
     }
     return new Place(real);
@@ -44,32 +46,32 @@ final class TargetCheck {
   static void mayReplace(Path target, Holding old, String edition) throws TargetRefused {
     if (!old.foreign().isEmpty()) {
       throw new TargetRefused(
-          target + " holds what Fascicle did not make (" + old.firstForeign()
+          "“" + target + "” holds what Fascicle did not make (" + old.firstForeign()
               + "); choose an empty or new folder.");
     }
     Manifest manifest = old.manifest();
     if (manifest != null && !manifest.edition().equals(edition)) {
       throw new TargetRefused(
-          target + " holds the edition \"" + manifest.edition() + "\", which the edition \"" + edition
-              + "\" must not replace; choose another folder for it.");
+          "“" + target + "” holds the edition “" + manifest.edition() + "”, which the edition “" + edition
+              + "” must not replace; choose another folder for it.");
     }
   }
 
   /** Asks the file system whether folders are the same, since it alone knows how it takes case and mounts. */
-  private static void keepOff(Path notebook, Path target) throws TargetRefused, IOException {
+  private static void keepOff(Path notebook, Path target, Path called) throws TargetRefused, IOException {
     for (Path p = target; p != null; p = p.getParent()) {
       if (Files.exists(p) && Files.isSameFile(p, notebook)) {
         throw new TargetRefused(
             p.equals(target)
-                ? target + " is the notebook itself; choose a folder outside it."
-                : target + " lies in the notebook " + notebook + "; choose a folder outside it.");
+                ? "“" + called + "” is the notebook itself; choose a folder outside it."
+                : "“" + called + "” lies in the notebook; choose a folder outside it.");
       }
     }
     if (Files.exists(target)) {
       for (@Nullable Path p = notebook.getParent(); p != null; p = p.getParent()) {
         if (Files.isSameFile(p, target)) {
           throw new TargetRefused(
-              target + " contains the notebook " + notebook + "; choose an empty or new folder.");
+              "“" + called + "” contains the notebook; choose an empty or new folder.");
         }
       }
     }
@@ -83,7 +85,7 @@ final class TargetCheck {
     }
     if (Files.isSymbolicLink(absolute)) {
       if (links == LINKS_AT_MOST) {
-        throw new TargetRefused(path + " is a link that leads in a circle; choose an empty or new folder.");
+        throw new TargetRefused("“" + path + "” is a link that leads in a circle; choose an empty or new folder.");
       }
       return real(absolute.resolveSibling(Files.readSymbolicLink(absolute)), links + 1);
     }

@@ -69,6 +69,16 @@ public final class Theme {
     }
 
     /**
+     * Whether a theme comes with the program.
+     *
+     * @param name such as {@code longleaf}
+     * @return whether {@link #shipped} knows it
+     */
+    public static boolean isShipped(String name) {
+        return name.matches("[a-z0-9-]+") && Theme.class.getResource("/themes/" + name + "/" + STYLE) != null;
+    }
+
+    /**
      * A theme that comes with the program.
      *
      * @param name such as {@code longleaf}
@@ -76,7 +86,7 @@ public final class Theme {
      * @throws ThemeBroken if there is no such theme
      */
     public static Theme shipped(String name) throws ThemeBroken {
-        if (!name.matches("[a-z0-9-]+")) {
+        if (!isShipped(name)) {
             throw new ThemeBroken(name, 1, "expected the name of a theme that comes with the program: longleaf");
         }
         return new Theme(name, file -> {

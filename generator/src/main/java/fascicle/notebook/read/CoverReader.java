@@ -20,6 +20,7 @@ final class CoverReader {
     /** The newest form this program knows. */
     static final int FORM = 1;
 
+    private static final Scalar<Integer> WHOLE = Scalar.whole(1, 1_000_000);
     private static final Set<String> LANGUAGES = Set.of(Locale.getISOLanguages());
 
     private CoverReader() {}
@@ -61,8 +62,14 @@ final class CoverReader {
         return cover;
     }
 
+    /** Whether the notebook is of a form this program does not know yet. */
+    static boolean isNewer(Node.Mapping mapping) {
+        return new Fields(mapping, Origin.OWN, Kitchen.METRIC, new Findings()).read("form", WHOLE)
+                .filter(form -> form.value() > FORM).isPresent();
+    }
+
     private static void checkForm(Fields fields) {
-        Optional<Noted<Integer>> form = fields.read("form", Scalar.whole(1, 1_000_000));
+        Optional<Noted<Integer>> form = fields.read("form", WHOLE);
         if (!fields.has("form")) {
             fields.findings().error(fields.place(), "the notebook does not say its form; begin notebook.yaml with "
                     + "“form: 1”");

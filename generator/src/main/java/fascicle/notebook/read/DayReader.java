@@ -138,7 +138,8 @@ final class DayReader {
         catalogue.check(entry.recipe());
         checkPictures(root, entry);
         List<String> why = new ArrayList<>(faultsOfFile);
-        why.addAll(messagesSince(mark));
+        findings.errorsSince(mark).forEach(error -> why.add(error.place().file().equals(entry.place().file())
+                ? error.message() : error.place() + ": " + error.message()));
         if (why.isEmpty() && filled.brokenBy().isPresent()) {
             why.add("it follows the method " + filled.brokenBy().get() + ", which could not be read");
         }

@@ -22,6 +22,7 @@ import fascicle.notebook.text.NodeReader;
 import fascicle.notebook.text.SourceText;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -35,6 +36,9 @@ import java.util.Optional;
  * and named in {@link Notebook#missing}.
  */
 public final class NotebookReader {
+
+    /** The file that says what a notebook is; where it cannot be read, {@link Notebook#missing} holds it by this name. */
+    public static final String COVER = "notebook.yaml";
 
     private final Path root;
     private final Findings findings = new Findings();
@@ -93,16 +97,25 @@ public final class NotebookReader {
     }
 
     private Cover cover() {
-        String file = "notebook.yaml";
-        if (!Files.exists(root.resolve(file))) {
-            findings.error(Place.of(file), "this file is missing, so this is no notebook yet; write one that begins "
+        int mark = findings.mark();
+        if (!Files.exists(root.resolve(COVER), LinkOption.NOFOLLOW_LINKS)) {
+            findings.error(Place.of(COVER), "this file is missing, so this is no notebook yet; write one that begins "
                     + "with “form: 1”, or start a notebook with “fascicle begin”");
-            return Cover.UNSAID;
+            return unknownCover(mark);
         }
-        return yaml(file).map(keys -> {
-            kitchen = CoverReader.kitchen(keys);
-            return CoverReader.cover(keys, findings);
-        }).orElse(Cover.UNSAID);
+        Optional<Node.Mapping> keys = yaml(COVER);
+        if (keys.isEmpty()) {
+            return unknownCover(mark);
+        }
+        kitchen = CoverReader.kitchen(keys.get());
+        Cover cover = CoverReader.cover(keys.get(), findings);
+        return CoverReader.isNewer(keys.get()) ? unknownCover(mark) : cover;
+    }
+
+    private Cover unknownCover(int mark) {
+        noteMissing(COVER, Place.of(COVER), Edition.STUDIO, mark);
+        catalogue.forgive("condition");
+        return Cover.UNSAID;
     }
 
     private Optional<Node.Mapping> yaml(String file) {
@@ -208,7 +221,9 @@ public final class NotebookReader {
         }
         List<String> why = filled.brokenBy().map(broken -> List.of("it follows the method " + broken
                 + ", which could not be read")).orElse(List.of());
-        missing.add(new Missing(id, method.place(), method.share(), false, why(mark, why)));
+        List<String> errors = findings.errorsSince(mark).stream().map(error -> error.place().file()
+                .equals(method.place().file()) ? error.message() : error.place() + ": " + error.message()).toList();
+        missing.add(new Missing(id, method.place(), method.share(), false, errors.isEmpty() ? why : errors));
         return Optional.empty();
     }
 

@@ -10,7 +10,9 @@ import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -43,6 +45,10 @@ public record SourceText(String file, String text) {
                         + "put the file itself here");
                 return Optional.empty();
             }
+            if (!Files.isRegularFile(path)) {
+                findings.error(Place.of(file), "this is no plain file, so it was not read; move it out of the notebook");
+                return Optional.empty();
+            }
             long size = Files.size(path);
             if (size > MOST_BYTES) {
                 findings.error(Place.of(file), "this file holds " + size / 1_000_000 + " MB of text, more than the "
@@ -53,8 +59,13 @@ public record SourceText(String file, String text) {
             return decode(file, Files.readAllBytes(path), findings);
         } catch (AccessDeniedException denied) {
             findings.error(Place.of(file), "this file may not be read; give yourself the right to read it");
+        } catch (NoSuchFileException gone) {
+            findings.error(Place.of(file), "this file is a link that leads to nothing; put the file itself here");
+        } catch (FileSystemException failed) {
+            findings.error(Place.of(file), "this file could not be read"
+                    + (failed.getReason() == null ? "" : " (" + failed.getReason() + ")") + "; put it here anew");
         } catch (IOException failed) {
-            findings.error(Place.of(file), "this file could not be read (" + failed.getMessage() + ")");
+            findings.error(Place.of(file), "this file could not be read (" + failed.getMessage() + "); put it here anew");
         }
         return Optional.empty();
     }

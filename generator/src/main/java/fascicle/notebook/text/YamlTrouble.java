@@ -46,6 +46,9 @@ final class YamlTrouble {
         if (problem.contains("nesting") || problem.contains("depth")) {
             return "lists and maps are nested too deeply here; no part of the notebook's form needs that";
         }
+        if (problem.contains("<stream end>")) {
+            return "the text ends here while a bracket or a brace above it is still open; close it with “]” or “}”";
+        }
         return "this cannot be read as YAML (" + problem.replaceAll("\\s+", " ").strip()
                 + "); look for a missing quotation mark, bracket or colon here or just above";
     }

@@ -95,7 +95,7 @@ class TargetRefusedTest {
         assertThrows(
                 TargetRefused.class, () -> Binding.open(shelf.book(), shelf.notebook(), "students").close())
             .getMessage();
-    assertTrue(sentence.contains("\"studio\"") && sentence.contains("\"students\""), sentence);
+    assertTrue(sentence.contains("“studio”") && sentence.contains("“students”"), sentence);
     assertEquals(before, Shelf.tree(shelf.folder()));
   }
 
@@ -158,7 +158,7 @@ class TargetRefusedTest {
     assertTrue(Files.exists(Path.of("pom.xml")));
     for (String here : new String[] {"", ".", "./."}) {
       String sentence = shelf.refusal(Path.of(here));
-      assertTrue(sentence.contains(Path.of("").toAbsolutePath().toString()), sentence);
+      assertTrue(sentence.contains("“" + here + "”") && sentence.contains("holds what Fascicle did not make"), sentence);
     }
   }
 
