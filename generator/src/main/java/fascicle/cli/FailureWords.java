@@ -6,7 +6,6 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
-import java.util.Objects;
 
 /** Says in a plain sentence why a command could not be carried out. */
 final class FailureWords {
@@ -15,8 +14,8 @@ final class FailureWords {
 
     /** The sentence. */
     static String of(Throwable failed) {
-        if (failed instanceof UncheckedIOException unchecked) {
-            return of(Objects.requireNonNull(unchecked.getCause()));
+        if (failed instanceof UncheckedIOException && failed.getCause() != null) {
+            return of(failed.getCause());
         }
         if (failed instanceof AccessDeniedException denied) {
             return "“" + denied.getFile() + "” may not be read or written; give yourself the right to it.";
