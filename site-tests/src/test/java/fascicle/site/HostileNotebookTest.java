@@ -23,7 +23,8 @@ import org.junit.jupiter.api.io.TempDir;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class HostileNotebookTest {
 
-    private static final String TITLE = "\"><script>document.title='owned'</script><b onmouseover=alert(1)>&amp;${7*7}";
+    private static final String TITLE =
+            "\"><script>document.title='owned'</script><b onmouseover=alert(1)>&amp;${7*7}";
 
     private static final Map<String, String> FILES = Map.of(
             "notebook.yaml",
@@ -35,7 +36,9 @@ class HostileNotebookTest {
             conditions: {odd: '"><svg onload=alert(1)>'}
             """,
             "vessels.yaml",
-            "pot: {title: '<iframe src=\"javascript:alert(1)\"></iframe>', shape: round, diameter: 20 cm, height: 20 cm}\n",
+            """
+            pot: {title: '<iframe src="javascript:alert(1)"></iframe>', shape: round, diameter: 20 cm, height: 20 cm}
+            """,
             "needles/lot.md",
             """
             ---
