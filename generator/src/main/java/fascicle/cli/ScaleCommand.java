@@ -4,6 +4,7 @@ import fascicle.measure.Dimension;
 import fascicle.measure.Kitchen;
 import fascicle.measure.Quantity;
 import fascicle.measure.UnreadableQuantity;
+import fascicle.notebook.Ids;
 import fascicle.notebook.Notebook;
 import fascicle.notebook.read.Suggestion;
 import fascicle.book.data.Answers;
@@ -86,7 +87,7 @@ final class ScaleCommand implements Callable<Integer> {
             return "“" + asked + "” cannot be worked out for another weight: its own weight of dry needles is not "
                     + "known; give it one (“weight:” in an entry, “for:” in a method).";
         }
-        return read.missing().stream().filter(missing -> missing.what().equals(asked)).findFirst()
+        return read.missing().stream().filter(missing -> Ids.same(missing.what(), asked)).findFirst()
                 .map(missing -> "“" + asked + "” has errors: " + String.join("; ", missing.why()) + ".")
                 .orElseGet(() -> "Nothing here is called “" + asked + "”; " + Suggestion.of(asked, names(read))
                         .map(near -> "did you mean “" + near + "”?")
