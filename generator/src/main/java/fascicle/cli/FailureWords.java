@@ -14,8 +14,8 @@ final class FailureWords {
 
     /** The sentence. */
     static String of(Throwable failed) {
-        if (failed instanceof UncheckedIOException unchecked) {
-            return of(unchecked.getCause());
+        if (failed instanceof UncheckedIOException && failed.getCause() != null) {
+            return of(failed.getCause());
         }
         if (failed instanceof AccessDeniedException denied) {
             return "“" + denied.getFile() + "” may not be read or written; give yourself the right to it.";

@@ -27,7 +27,8 @@ class ProseTest {
     }
 
     private static List<String> findings(String markdown) {
-        return TakenOut.of(SampleNotebook.note(markdown, FILE)).stream().map(Finding::toString).toList();
+        return TakenOut.of(SampleNotebook.note(markdown, FILE), PAGES.keySet()).stream().map(Finding::toString)
+                .toList();
     }
 
     @Test
@@ -49,6 +50,13 @@ class ProseTest {
         assertEquals("<p><a href=\"../entries/2025-05-09-brick.html\">old</a></p>",
                 html("[old](../2025-05-09/brick.md)").strip());
         assertEquals("<p>gone, here</p>", html("[gone](../../dyes/gone.md), [here](#here)").strip());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"[x](gone.md)", "[x](../../../../etc/passwd)", "[x](/etc/passwd)", "[x](receipt.pdf)"})
+    void linksToWhatTheBookDoesNotHoldAreTextWithAWarning(String markdown) {
+        assertEquals("<p>x</p>", html(markdown).strip());
+        assertEquals(1, findings(markdown).size(), findings(markdown).toString());
     }
 
     @ParameterizedTest
