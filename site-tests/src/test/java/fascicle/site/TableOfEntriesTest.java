@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -30,6 +32,7 @@ class TableOfEntriesTest {
                 .forEach(key -> places.put(key, "/needles/" + key));
         Stream.of("water_ml", "liquor_ml", "ratio", "vessel", "ph_measured")
                 .forEach(key -> places.put(key, "/bath/" + key));
+        places.put("presoak_water_ml", "/presoak/water_ml");
         places.put("presoak_liquor_ml", "/presoak/liquor_ml");
         Stream.of("minutes_above_80c", "minutes_total", "peak_c").forEach(key -> places.put(key, "/heat/" + key));
         places.put("lab_l", "/colour/lab/0");
@@ -42,8 +45,11 @@ class TableOfEntriesTest {
         Stream.of("rub_dry", "rub_wet").forEach(key -> places.put(key, "/fastness/" + key));
         places.put("kept_left_g", "/kept/left_g");
         places.put("kept_how", "/kept/how");
+        places.put("kept_use_by", "/kept/use_by");
         return places;
     }
+
+    private static final Pattern PARTS = Pattern.compile("(dye|assistants)(?:_(as_written|g|ml|owf_percent|g_per_l))?");
 
     @ParameterizedTest
     @EnumSource
@@ -57,8 +63,13 @@ class TableOfEntriesTest {
             String id = entry.required("id").asString();
             row.forEach((column, cell) -> {
                 String where = id + ": " + column;
+                if (PARTS.matcher(column).matches()) {
+                    partsAgree(entry, column, cell, where);
+                    return;
+                }
                 switch (column) {
-                    case "dye", "assistants" -> partsAgree(entry.required("bath").required(column), cell, where);
+                    case "window_after_days", "window_de00" -> assertEquals(
+                            joined(entry.required("window"), column.substring("window_".length())), cell, where);
                     case "faults" -> assertEquals(
                             entry.at("/outcome/faults").valueStream()
                                     .map(JsonNode::asString)
@@ -114,17 +125,19 @@ class TableOfEntriesTest {
         }
     }
 
-    private static void partsAgree(JsonNode parts, String cell, String where) {
-        List<String> expected = new ArrayList<>();
-        for (JsonNode part : parts) {
-            String unit = part.required("g").isNumber() ? "g" : "ml";
-            JsonNode datum = part.required(unit);
-            String amount = datum.isNumber()
-                    ? datum.decimalValue().toPlainString() + (unit.equals("g") ? " g" : " mL")
-                    : part.path("as_written").asString("");
-            expected.add((part.required("is").asString() + " " + amount).strip());
-        }
-        assertEquals(String.join("; ", expected), cell, where);
+    /** A column of parts holds one member of each, in their order. */
+    private static void partsAgree(JsonNode entry, String column, String cell, String where) {
+        Matcher named = PARTS.matcher(column);
+        assertTrue(named.matches(), column);
+        String member = named.group(2) == null ? "is" : named.group(2);
+        assertEquals(joined(entry.required("bath").required(named.group(1)), member), cell, where);
+    }
+
+    private static String joined(JsonNode items, String member) {
+        return items.valueStream().map(item -> item.required(member))
+                .map(datum -> datum.isNull() ? ""
+                        : datum.isNumber() ? datum.decimalValue().toPlainString() : datum.asString())
+                .collect(Collectors.joining("; "));
     }
 
     /** A table after RFC 4180, read strictly. */
