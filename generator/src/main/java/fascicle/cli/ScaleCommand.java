@@ -4,6 +4,7 @@ import fascicle.measure.Dimension;
 import fascicle.measure.Kitchen;
 import fascicle.measure.Quantity;
 import fascicle.measure.UnreadableQuantity;
+import fascicle.notebook.Ids;
 import fascicle.notebook.Notebook;
 import fascicle.notebook.read.Suggestion;
 import fascicle.book.data.Answers;
@@ -56,6 +57,10 @@ final class ScaleCommand implements Callable<Integer> {
             terminal.say(whyNot(proof.notebook(), asked));
             return Status.ERRORS;
         }
+        if (isUnweighed(workings, asked)) {
+            terminal.say("“" + asked + "” does not say what its own needles weighed, so only amounts in % owf can be "
+                    + "worked out; give it a weight (“weight:” in an entry, “for:” in a method).");
+        }
         if (json) {
             terminal.print(Answers.scaled(scaled.get()));
         } else {
@@ -67,13 +72,18 @@ final class ScaleCommand implements Callable<Integer> {
     private double grams(Kitchen kitchen) {
         try {
             double grams = Quantity.read(needles, Dimension.MASS, kitchen).value();
-            if (grams > 0) {
+            if (grams > 0 && Double.isFinite(grams)) {
                 return grams;
             }
-            throw new WrongCall("“" + needles + "” is no weight to dye; name one above 0 g.");
+            throw new WrongCall("“" + needles + "” is no weight to dye; name one above 0 g, such as 120 g.");
         } catch (UnreadableQuantity unreadable) {
             throw new WrongCall(unreadable.getMessage() + ".");
         }
+    }
+
+    private static boolean isUnweighed(Workings workings, String asked) {
+        return workings.entry(asked).map(entry -> entry.needles().grams().isEmpty())
+                .or(() -> workings.method(asked).map(method -> method.method().forWeight().isEmpty())).orElse(false);
     }
 
     private Optional<String> ofTag(Notebook read) {
@@ -82,11 +92,7 @@ final class ScaleCommand implements Callable<Integer> {
     }
 
     private String whyNot(Notebook read, String asked) {
-        if (read.entry(asked).isPresent() || read.method(asked).isPresent()) {
-            return "“" + asked + "” cannot be worked out for another weight: its own weight of dry needles is not "
-                    + "known; give it one (“weight:” in an entry, “for:” in a method).";
-        }
-        return read.missing().stream().filter(missing -> missing.what().equals(asked)).findFirst()
+        return read.missing().stream().filter(missing -> Ids.same(missing.what(), asked)).findFirst()
                 .map(missing -> "“" + asked + "” has errors: " + String.join("; ", missing.why()) + ".")
                 .orElseGet(() -> "Nothing here is called “" + asked + "”; " + Suggestion.of(asked, names(read))
                         .map(near -> "did you mean “" + near + "”?")

@@ -56,14 +56,22 @@ final class ScaledWords {
     }
 
     private void part(PartFigures part) {
-        String grams = part.grams().isPresent() ? amount(part.grams(), "g", part.about()) : "";
-        String millilitres = part.ml().isPresent() ? amount(part.ml(), "ml", part.about()) : "";
-        String both = grams.isEmpty() || millilitres.isEmpty() ? grams + millilitres
-                : grams + " (" + millilitres + ")";
-        String stock = part.stockPercent().isPresent()
-                ? " of " + Figures.atMost(part.stockPercent().getAsDouble(), 2) + " % stock" : "";
-        line(part.called(), both.isEmpty() ? UNKNOWN + part.asWritten().map(text -> " (“" + text + "”)").orElse("")
-                : both + stock);
+        boolean about = part.about() || part.spooned();
+        Optional<String> grams = figures.amount(part.grams(), "g", about);
+        Optional<String> millilitres = figures.amount(part.ml(), "ml", about);
+        if (part.stockPercent().isPresent()) {
+            String stock = Figures.atMost(part.stockPercent().getAsDouble(), 2) + " % stock";
+            line(part.called(), millilitres.map(ml -> ml + " of ").orElse("") + stock + inBrackets(grams));
+        } else if (grams.isPresent()) {
+            line(part.called(), grams.get() + inBrackets(millilitres));
+        } else {
+            line(part.called(), millilitres.orElseGet(() -> UNKNOWN
+                    + inBrackets(part.asWritten().map(text -> "“" + text + "”"))));
+        }
+    }
+
+    private static String inBrackets(Optional<String> words) {
+        return words.map(found -> " (" + found + ")").orElse("");
     }
 
     private String amount(OptionalDouble amount, String unit, boolean about) {

@@ -138,13 +138,19 @@ final class DayReader {
         catalogue.check(entry.recipe());
         checkPictures(root, entry);
         List<String> why = new ArrayList<>(faultsOfFile);
-        findings.errorsSince(mark).forEach(error -> why.add(error.place().file().equals(entry.place().file())
-                ? error.message() : error.place() + ": " + error.message()));
-        if (why.isEmpty() && filled.brokenBy().isPresent()) {
-            why.add("it follows the method " + filled.brokenBy().get() + ", which could not be read");
+        List<Finding> errors = findings.errorsSince(mark);
+        errors.stream().filter(error -> isOwn(error, entry)).forEach(error -> why.add(error.message()));
+        if (why.isEmpty()) {
+            filled.brokenBy().map(MethodTrees::follows).ifPresent(why::add);
         }
+        errors.stream().filter(error -> !isOwn(error, entry)).forEach(error -> why.add(error.place() + ": "
+                + error.message()));
         noteFaults(entry, why);
         return entry;
+    }
+
+    private static boolean isOwn(Finding error, Entry entry) {
+        return error.place().file().equals(entry.place().file());
     }
 
     private void checkPictures(Path root, Entry entry) {

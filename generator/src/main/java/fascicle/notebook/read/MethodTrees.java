@@ -8,15 +8,18 @@ import fascicle.notebook.Place;
 import fascicle.notebook.resolve.Filling;
 import fascicle.notebook.text.Node;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** The methods' trees, and entries and methods filled in from them. */
 final class MethodTrees {
 
     private final Map<String, Tree> trees = new LinkedHashMap<>();
+    private final Set<String> faulty = new HashSet<>();
 
     /**
      * A method's keys.
@@ -39,6 +42,11 @@ final class MethodTrees {
         trees.putIfAbsent(Ids.key(id), new Tree(id, keys));
     }
 
+    /** Notes that a method has errors, so that nothing can follow it. */
+    void markFaulty(String id) {
+        faulty.add(Ids.key(id));
+    }
+
     /**
      * Fills in what a tree leaves out, from the method it follows, the one that follows, and so on.
      *
@@ -49,6 +57,7 @@ final class MethodTrees {
      */
     Filled fill(Node.Mapping keys, Optional<String> itself, Findings findings) {
         Node.Mapping filled = keys;
+        Optional<String> broken = Optional.empty();
         List<String> chain = new ArrayList<>();
         itself.ifPresent(chain::add);
         Optional<Noted<String>> next = followed(keys);
@@ -63,6 +72,9 @@ final class MethodTrees {
                 return new Filled(filled, Optional.of(tree.id()));
             }
             chain.add(tree.id());
+            if (broken.isEmpty() && faulty.contains(Ids.key(tree.id()))) {
+                broken = Optional.of(tree.id());
+            }
             if (tree.keys().isEmpty()) {
                 return new Filled(filled, Optional.of(tree.id()));
             }
@@ -70,7 +82,12 @@ final class MethodTrees {
                     : Filling.entryFromMethod(filled, tree.keys().get(), tree.id());
             next = followed(tree.keys().get());
         }
-        return new Filled(filled, Optional.empty());
+        return new Filled(filled, broken);
+    }
+
+    /** Says why something is left out that has no error of its own. */
+    static String follows(String broken) {
+        return "it follows the method " + broken + ", which has errors";
     }
 
     private static void sayCircle(List<String> chain, String closing, Optional<String> itself, Place place,

@@ -202,12 +202,29 @@ public final class NotebookReader {
             }
             if (!findings.errorsSince(mark).isEmpty()) {
                 found.remove(id);
+                methodTrees.markFaulty(id);
                 noteMissing(id, Place.of(file), Edition.STUDIO, mark);
             }
         }
+        Map<String, Method> sound = new LinkedHashMap<>();
+        found.forEach((id, located) -> method(id, located).ifPresentOrElse(method -> sound.put(id, method),
+                () -> methodTrees.markFaulty(id)));
         List<Method> methods = new ArrayList<>();
-        found.forEach((id, located) -> method(id, located).ifPresent(methods::add));
+        found.forEach((id, located) -> {
+            Method method = sound.get(id);
+            if (method != null && !followsFaulty(method, located)) {
+                methods.add(method);
+            }
+        });
         return List.copyOf(methods);
+    }
+
+    /** Leaves out a method that has no error of its own and follows one that has, near or far. */
+    private boolean followsFaulty(Method method, Located located) {
+        Optional<String> broken = methodTrees.fill(located.keys(), Optional.of(method.id()), new Findings()).brokenBy();
+        broken.ifPresent(by -> missing.add(new Missing(method.id(), method.place(), method.share(), false,
+                List.of(MethodTrees.follows(by)))));
+        return broken.isPresent();
     }
 
     private Optional<Method> method(String id, Located located) {
@@ -219,8 +236,7 @@ public final class NotebookReader {
         if (findings.errorsSince(mark).isEmpty() && filled.brokenBy().isEmpty()) {
             return Optional.of(method);
         }
-        List<String> why = filled.brokenBy().map(broken -> List.of("it follows the method " + broken
-                + ", which could not be read")).orElse(List.of());
+        List<String> why = filled.brokenBy().map(MethodTrees::follows).stream().toList();
         List<String> errors = findings.errorsSince(mark).stream().map(error -> error.place().file()
                 .equals(method.place().file()) ? error.message() : error.place() + ": " + error.message()).toList();
         missing.add(new Missing(id, method.place(), method.share(), false, errors.isEmpty() ? why : errors));

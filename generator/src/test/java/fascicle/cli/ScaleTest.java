@@ -1,0 +1,151 @@
+package fascicle.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fascicle.notebook.WrittenNotebook;
+import java.nio.file.Path;
+import java.util.Set;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** A recipe for another weight: dyes follow the needles, salt follows the bath, and the bath keeps its ratio. */
+class ScaleTest {
+
+    @TempDir
+    private Path folder;
+
+    @BeforeEach
+    void write() {
+        WrittenNotebook.small(folder)
+                .with("days/2026-05-09/pot.md", """
+                        ---
+                        title: Brick pot
+                        tag: 41
+                        needles: {lot: scalded-2025, weight: 40 g}
+                        presoak: {water: 4 L}
+                        bath:
+                          water: 2400 mL
+                          dye: [{is: brick, amount: 2 % owf}, {is: brick, amount: 40 mL of 1 % stock}]
+                          assistants: [{is: salt, amount: 20 g}, {is: salt, amount: a handful}]
+                        after: [{as: iron, water: 1 L}]
+                        ---
+                        """)
+                .with("days/2026-05-09/unweighed.md", "---\nneedles: {lot: scalded-2025}\n"
+                        + "bath: {water: 1 L, dye: [{is: brick, amount: 2 % owf}], "
+                        + "assistants: [{is: salt, amount: 20 g}]}\n---\n")
+                .with("days/2026-05-09/faulty.md", "---\nneedles: {lot: nowhere}\n---\n")
+                .with("methods/weightless.md", "---\ntitle: Weightless\n---\n");
+    }
+
+    private Call scale(String what, String needles, Object... options) {
+        return options.length == 0 ? Call.of("scale", folder, what, "--needles", needles)
+                : Call.of("scale", folder, what, "--needles", needles, options[0]);
+    }
+
+    private static String plain(String text) {
+        return text.replace('\u202f', ' ');
+    }
+
+    @Test
+    void aPersonAtTheStoveReadsALineForEachThing() {
+        // By hand: 120 g is three times 40 g.
+        Call scaled = scale("2026-05-09-pot", "120g").ends(0);
+        assertEquals("""
+                Brick pot, for 120 g of dry needles
+                Presoak
+                  water: 12000 mL
+                Bath
+                  liquor: 7320 mL
+                  water: 7200 mL
+                  Brick: 2.4 g
+                  Brick: 120 mL of 1 % stock (1.2 g)
+                  Table salt: 60 g
+                  Table salt: not known (“a handful”)
+                After: iron
+                  water: 3000 mL
+                """, plain(scaled.out()));
+        assertEquals("", scaled.err());
+    }
+
+    @Test
+    void theSameIsGivenAsData() {
+        JsonNode data = JsonMapper.shared().readTree(scale("2026-05-09-pot", "120g", "--json").ends(0).out());
+        assertTrue(Set.copyOf(data.propertyNames()).containsAll(
+                Set.of("of", "needles_g", "liquor_ml", "water_ml", "vessel", "pots", "parts", "cautions")));
+        assertEquals("2026-05-09-pot", data.get("of").asString());
+        assertEquals(120, data.get("needles_g").asDouble());
+        assertEquals(7320, data.get("liquor_ml").asDouble());
+        assertEquals(7200, data.get("water_ml").asDouble());
+        JsonNode parts = data.get("parts");
+        for (JsonNode part : parts) {
+            assertTrue(Set.copyOf(part.propertyNames()).containsAll(
+                    Set.of("is", "g", "ml", "by", "spoons", "spoons_error_percent", "stock")), part.toString());
+        }
+        assertEquals(2.4, parts.get(0).get("g").asDouble());
+        assertEquals("needles", parts.get(0).get("by").asString());
+        assertEquals(1, parts.get(1).get("stock").get("percent").asDouble());
+        assertEquals(120, parts.get(1).get("stock").get("ml").asDouble());
+        assertEquals("bath", parts.get(2).get("by").asString());
+        assertTrue(parts.get(3).get("g").isNull());
+    }
+
+    @Test
+    void anEntryIsNamedByItsTagOrItsIdAndAMethodByItsId() {
+        assertEquals(scale("2026-05-09-pot", "80 g").ends(0), scale("41", "80 g").ends(0));
+        assertEquals(scale("2026-05-09-pot", "80 g"), scale("2026-05-09-POT", "80 g"));
+        // By hand: 100 g is twice 50 g; 3 L and 40 g become 6 L and 80 g.
+        assertTrue(plain(scale("low-water-simmer", "100 g").ends(0).out()).contains("Table salt: 80 g"));
+    }
+
+    @Test
+    void ouncesAreGrams() {
+        // One avoirdupois ounce is 28.349523125 g (NIST Handbook 44, Appendix C).
+        JsonNode data = JsonMapper.shared().readTree(scale("41", "4 oz", "--json").ends(0).out());
+        assertEquals(4 * 28.349523125, data.get("needles_g").asDouble(), 1e-6);
+        assertEquals(2 * 4 * 28.349523125 / 100, data.get("parts").get(0).get("g").asDouble(), 1e-6);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '"', textBlock = """
+            0 g     | name one above 0 g
+            -5 g    | “-5 g” is below zero
+            1,500 g | can be read in two ways
+            100     | has no unit
+            5 cm    | is a length, not a mass
+            lots    | does not begin with a number
+            ""      | is empty
+            """)
+    void aWeightThatIsNoneIsRefused(String weight, String why) {
+        Call refused = scale("41", weight).ends(2).says(why);
+        assertEquals(1, refused.words().size());
+        assertEquals("", refused.out());
+    }
+
+    @Test
+    void whatIsNotThereIsSaidWithTheNearest() {
+        scale("low-water-simer", "5 g").ends(1).says("did you mean “low-water-simmer”?");
+        scale("2026-05-09-pott", "5 g").ends(1).says("did you mean “2026-05-09-pot”?");
+        scale("?", "5 g").ends(1).says("Nothing here is called “?”; name an entry");
+        scale("2026-05-09-faulty", "5 g").ends(1).says("“2026-05-09-faulty” has errors: ", "nowhere");
+    }
+
+    @Test
+    void withoutAWeightOfItsOwnOnlyWhatFollowsFromTheNeedlesIsKnown() {
+        // By hand: 2 % of 5 g.
+        Call unweighed = scale("2026-05-09-unweighed", "5 g").ends(0).says("does not say what its own needles weighed");
+        assertTrue(plain(unweighed.out()).contains("Brick: 0.1 g\n  Table salt: not known (“20 g”)"), unweighed.out());
+        scale("weightless", "5 g").ends(0).says("“for:” in a method");
+        assertEquals("", scale("41", "5 g").err());
+    }
+
+    @Test
+    void aWeightBeyondAnyNumberIsRefused() {
+        scale("41", "9".repeat(400) + " g").ends(2);
+    }
+}
