@@ -10,6 +10,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * written and nothing of units. Every complaint quotes the text as the maker wrote it.
  */
 final class Cursor {
+    /** What joins two quantities of one sum. */
+    private static final Pattern JOINT = Pattern.compile("(,|(?<= )and)$");
+
     /** More than any quantity needs; what is longer is a note that strayed into a figure's place. */
     private static final int LONGEST = 200;
 
@@ -76,7 +79,7 @@ final class Cursor {
             at++;
         }
         String words = text.substring(start, at).strip();
-        return isAtEnd() ? words : words.replaceFirst("(,|(?<= )and)$", "").strip();
+        return isAtEnd() ? words : JOINT.matcher(words).replaceFirst("").strip();
     }
 
     UnreadableQuantity unreadable(String problem, String mend) {

@@ -72,7 +72,17 @@ public final class Numbers {
 
     /** How many digits a number has, zeros at its beginning left out. */
     static int digitsIn(String figures) {
-        return figures.replaceAll("[^0-9.,]", "").replaceFirst("^0++", "").replaceAll("[.,]", "").length();
+        int digits = 0;
+        boolean begun = false;
+        for (int at = 0; at < figures.length(); at++) {
+            char figure = figures.charAt(at);
+            boolean digit = figure >= '0' && figure <= '9';
+            begun |= digit && figure != '0' || figure == '.' || figure == ',';
+            if (digit && begun) {
+                digits++;
+            }
+        }
+        return digits;
     }
 
     /** The exact value of a plain decimal such as {@code 12.50} or {@code .5}. */

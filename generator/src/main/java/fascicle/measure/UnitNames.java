@@ -65,7 +65,8 @@ final class UnitNames {
 
     /** A name in lower case, without the full stops of abbreviations, with single spaces. */
     private static String plain(String name) {
-        return name.toLowerCase(Locale.ROOT).replace(".", "").strip().replaceAll(" {2,}", " ");
+        String plain = name.toLowerCase(Locale.ROOT).replace(".", "").strip();
+        return plain.contains("  ") ? plain.replaceAll(" {2,}", " ") : plain;
     }
 
     private static Map<String, Unit> namesIn(Kitchen kitchen) {

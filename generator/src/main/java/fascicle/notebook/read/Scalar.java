@@ -33,7 +33,7 @@ interface Scalar<T> {
     /** A day of the calendar, as in ISO 8601. */
     Scalar<LocalDate> DATE = (text, kitchen) -> {
         try {
-            return LocalDate.parse(text, Dates.STRICT);
+            return LocalDate.parse(text, Kept.STRICT);
         } catch (DateTimeException impossible) {
             throw new Unreadable("“" + shortened(text) + "” is no day of the calendar; write year, month and day as "
                     + "in 2026-05-09");
@@ -156,7 +156,7 @@ interface Scalar<T> {
 
     /** One of a few words, spelled as an enum's constants with hyphens. */
     static <E extends Enum<E>> Scalar<E> word(Class<E> words) {
-        List<String> known = Arrays.stream(words.getEnumConstants()).map(Fields::spelled).toList();
+        List<String> known = Kept.SPELLED.get(words);
         return (text, kitchen) -> {
             int index = known.indexOf(text.toLowerCase(Locale.ROOT));
             if (index < 0) {
@@ -187,11 +187,18 @@ interface Scalar<T> {
                 : text.substring(0, text.offsetByCodePoints(0, 57)) + "…";
     }
 
-    /** Keeps the formatter out of the interface's own face. */
-    final class Dates {
+    /** Keeps what is made once out of the interface's own face. */
+    final class Kept {
+        private static final ClassValue<List<String>> SPELLED = new ClassValue<>() {
+            @Override
+            protected List<String> computeValue(Class<?> words) {
+                return Arrays.stream(words.getEnumConstants()).map(word -> Fields.spelled((Enum<?>) word)).toList();
+            }
+        };
+
         private static final DateTimeFormatter STRICT =
                 DateTimeFormatter.ofPattern("uuuu-MM-dd", Locale.ROOT).withResolverStyle(ResolverStyle.STRICT);
 
-        private Dates() {}
+        private Kept() {}
     }
 }

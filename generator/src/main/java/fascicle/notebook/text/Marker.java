@@ -14,6 +14,9 @@ import java.util.regex.Pattern;
  */
 public final class Marker {
 
+    /** From here on letters stand that compatibility normalisation turns into Latin ones, beside much else. */
+    private static final char FIRST_LOOK_ALIKE = 0x2100;
+
     private static final Pattern EXACT = Pattern.compile("\\(\\s*(studio|students)\\s+only\\s*\\)");
     private static final Pattern AT_END = Pattern.compile(EXACT.pattern() + "$");
     private static final Pattern BRACKETS_AT_END =
@@ -83,7 +86,8 @@ public final class Marker {
      * @return false where it surely holds none
      */
     public static boolean isThinkableIn(String markdown) {
-        String text = plain(markdown);
+        String text = markdown.chars().allMatch(letter -> letter < FIRST_LOOK_ALIKE)
+                ? markdown.toLowerCase(Locale.ROOT) : plain(markdown);
         return text.contains("only") || text.contains("stu") || text.contains("tudi") || text.contains("priv")
                 || text.contains("onyl") || text.contains("olny");
     }
