@@ -182,6 +182,8 @@ class EditionLawTest {
         Book students = book(whole(folder.resolve("whole")), Edition.STUDENTS);
         String shown = text(students, "entries/2026-05-09-shown.html");
         assertTrue(shown.contains("Mind the steam"));
+        assertTrue(shown.contains("For the class"));
+        assertFalse(shown.contains("students only"), "who may read a section does not hear for whom it is closed");
         assertFalse(shown.contains("Four and a half"));
         assertTrue(students.addresses().contains("entries/2026-05-10-three.html"));
         Book studio = book(whole(folder.resolve("again")), Edition.STUDIO);

@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Takes closed sections out of the maker's words. */
+/** Takes closed sections out of the maker's words; who may read a section does not hear for whom it is closed. */
 final class Sections {
 
     private Sections() {}
@@ -31,11 +31,13 @@ final class Sections {
             if (closed.isPresent()) {
                 line = headings.endOf(closed.get());
             } else {
-                left.add(headings.lines().get(line));
+                String text = headings.lines().get(line);
+                left.add(headings.at(line).flatMap(head -> Marker.of(head.text())).isPresent()
+                        ? Marker.takenOutOf(text) : text);
                 line++;
             }
         }
-        return left.size() == headings.lines().size() ? note
+        return left.equals(headings.lines()) ? note
                 : new Note(String.join("\n", left) + "\n", note.place(), note.share());
     }
 

@@ -19,6 +19,8 @@ public final class Marker {
 
     private static final Pattern EXACT = Pattern.compile("\\(\\s*(studio|students)\\s+only\\s*\\)");
     private static final Pattern AT_END = Pattern.compile(EXACT.pattern() + "$");
+    private static final Pattern IN_MARKDOWN =
+            Pattern.compile("(?i)\\s*[*_]*\\(\\s*(studio|students)\\s+only\\s*\\)[*_]*");
     private static final Pattern BRACKETS_AT_END =
             Pattern.compile("[(\\[{<]([^()\\[\\]{}<>]{1,60})[)\\]}>]?$");
     private static final Pattern MARKUP = Pattern.compile("<[^>]{0,200}>|-->|[*_`#|~]");
@@ -49,6 +51,16 @@ public final class Marker {
     public static String without(String heading) {
         int bracket = heading.lastIndexOf('(');
         return of(heading).isPresent() && bracket >= 0 ? heading.substring(0, bracket).strip() : heading.strip();
+    }
+
+    /**
+     * A heading's Markdown without its marker.
+     *
+     * @param line a line of a heading
+     * @return the line as it would stand without the marker
+     */
+    public static String takenOutOf(String line) {
+        return IN_MARKDOWN.matcher(line).replaceAll("");
     }
 
     /**
