@@ -130,6 +130,18 @@ public final class Workings {
     }
 
     /**
+     * A group's entries by something else that they have in common: a dye's by condition, a family's by year.
+     *
+     * @param group any group of these workings
+     * @param kind what the parts have in common
+     * @return the parts that have entries, in the order of {@link #groups}
+     */
+    public List<Group> within(Group group, Group.Kind kind) {
+        return new Grouping(notebook, group.entries()).of(kind).stream()
+                .filter(part -> !part.entries().isEmpty()).toList();
+    }
+
+    /**
      * Works a recipe out for another weight of needles. The liquor ratio stays; what follows from no known figure is
      * unknown, so that a recipe whose own needles were never weighed still gives what it says in {@code % owf}.
      *
