@@ -67,6 +67,7 @@ public final class Book {
             }
         }
         files.put(theme.styleAddress(), theme::style);
+        theme.besideStyle().forEach(address -> files.put(address, () -> theme.fileBesideStyle(address)));
         files.put("data/book.json", () -> JsonBook.bytes(workings, edition));
         files.put("data/entries.csv", () -> EntriesCsv.bytes(workings, edition));
     }

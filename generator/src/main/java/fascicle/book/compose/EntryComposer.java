@@ -6,6 +6,7 @@ import fascicle.book.page.EntryPage;
 import fascicle.book.page.EntryRow;
 import fascicle.book.page.Fact;
 import fascicle.book.page.Frame;
+import fascicle.book.page.Hung;
 import fascicle.book.page.Link;
 import fascicle.book.page.Verdict;
 import fascicle.book.words.Words;
@@ -79,6 +80,11 @@ public final class EntryComposer {
                 entry.method().map(method -> ways.to(Shelf.METHODS, method.value())));
     }
 
+    /** An entry's bundle on the sample string. */
+    Hung hung(EntryWorking working) {
+        return new Hung(colours.swatch(working).hung(), ways.entry(working));
+    }
+
     private Facts facts() {
         return new Facts(materials, ways);
     }
@@ -87,7 +93,8 @@ public final class EntryComposer {
         return ways.to(Shelf.DAYS, entry.date().toString());
     }
 
-    private Optional<Verdict> verdict(Entry entry) {
+    /** Whether an entry worked. */
+    Optional<Verdict> verdict(Entry entry) {
         return entry.verdict().map(verdict -> new Verdict(verdict.word(), words.name("verdict", verdict)));
     }
 

@@ -9,13 +9,18 @@ import fascicle.notebook.Origin;
 import fascicle.workings.EntryWorking;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /** The ways from one page to others, and what stands round it. */
 final class Ways {
 
     private static final String HOME = "index.html";
     private static final String ENTRIES = "entries";
+    private static final String LOOK_UP = "look-up.html";
+    private static final Map<String, String> STRINGS = new TreeMap<>(Map.of("string.1-hue", "string.html",
+            "string.2-lightness", "string-by-lightness.html", "string.3-year", "string-by-year.html"));
 
     private final Materials materials;
     private final String root;
@@ -82,6 +87,18 @@ final class Ways {
                 ? Optional.of(Link.plain(materials.words().say("whence.shared"))) : Optional.empty();
     }
 
+    /** The look-up with one choice made, such as {@code condition} and {@code scalded}. */
+    String lookUp(String group, String chosen) {
+        return root + LOOK_UP + "#" + group + "=" + Leaf.asLink(chosen);
+    }
+
+    /** The sample string in its orders. */
+    List<Link> strings() {
+        return STRINGS.entrySet().stream()
+                .map(string -> new Link(materials.words().say(string.getKey()), Optional.of(root + string.getValue())))
+                .toList();
+    }
+
     /** The frame of a page behind a list. */
     Frame frame(Link list, String title) {
         return frame(title, list, List.of(list, Link.plain(title)));
@@ -111,7 +128,8 @@ final class Ways {
         }
         return new Frame(cover.language(), title, cover.title(),
                 materials.words().say("edition." + materials.edition().word()), root + HOME, root + "about.html",
-                root + materials.style(), List.copyOf(doors), List.copyOf(trail));
+                root + materials.style(), root + LOOK_UP,
+                List.copyOf(doors), List.copyOf(trail));
     }
 
     private static Frame.Door door(Link list, Link here) {
