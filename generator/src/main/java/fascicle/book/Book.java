@@ -8,6 +8,7 @@ import fascicle.book.compose.CoverComposer;
 import fascicle.book.compose.EntryComposer;
 import fascicle.book.compose.GroupComposer;
 import fascicle.book.compose.ListComposer;
+import fascicle.book.compose.LookUpComposer;
 import fascicle.book.compose.Materials;
 import fascicle.book.data.EntriesCsv;
 import fascicle.book.data.JsonBook;
@@ -55,6 +56,7 @@ public final class Book {
         Materials materials = new Materials(workings, edition, addresses, words, theme.styleAddress());
         page("index.html", theme, () -> new CoverComposer(materials).page());
         page("about.html", theme, () -> new AboutComposer(materials).page());
+        page("look-up.html", theme, () -> new LookUpComposer(materials).page());
         page("entries.html", theme, () -> new ListComposer(materials).entries());
         for (EntryWorking working : workings.entries()) {
             addresses.entry(working.id()).ifPresent(leaf ->
@@ -67,6 +69,7 @@ public final class Book {
             }
         }
         files.put(theme.styleAddress(), theme::style);
+        files.put("scripts/look-up.js", () -> Scripts.bytes("look-up.js"));
         files.put("data/book.json", () -> JsonBook.bytes(workings, edition));
         files.put("data/entries.csv", () -> EntriesCsv.bytes(workings, edition));
     }
@@ -88,7 +91,7 @@ public final class Book {
     }
 
     /**
-     * Every file of the book: pages, the style, data.
+     * Every file of the book: pages, the style, scripts, data.
      *
      * @return addresses relative to the book's folder, in order
      */

@@ -16,6 +16,7 @@ final class Ways {
 
     private static final String HOME = "index.html";
     private static final String ENTRIES = "entries";
+    private static final String LOOK_UP = "look-up";
 
     private final Materials materials;
     private final String root;
@@ -72,6 +73,11 @@ final class Ways {
         return new Link(materials.words().say("list.entries"), Optional.of(root + ENTRIES + ".html"));
     }
 
+    /** The page on which entries are looked up. */
+    Link lookUp() {
+        return new Link(materials.words().say("list.look-up"), Optional.of(root + LOOK_UP + ".html"));
+    }
+
     /** Whose a value is, where it was not written for this very thing. */
     Optional<Link> whence(Origin origin) {
         if (origin instanceof Origin.Method method) {
@@ -105,6 +111,7 @@ final class Ways {
             trail.addAll(inner);
         }
         List<Frame.Door> doors = new ArrayList<>();
+        doors.add(door(lookUp(), here));
         doors.add(door(allEntries(), here));
         for (Shelf shelf : Shelf.values()) {
             doors.add(door(list(shelf), here));
