@@ -157,7 +157,7 @@ class LookUpPageTest {
     @Test
     void the_nearest_colours_come_first_with_their_differences() {
         ask("#near=7f4632");
-        Lab asked = Rgb.of("#7f4632").toLab();
+        Lab asked = new Rgb(0x7f, 0x46, 0x32).toLab();
         double before = 0;
         List<String> told = texts(".answer-difference");
         List<String> found = answers();
