@@ -13,6 +13,8 @@ import fascicle.book.compose.Materials;
 import fascicle.book.data.EntriesCsv;
 import fascicle.book.data.JsonBook;
 import fascicle.book.figures.Figures;
+import fascicle.book.lookup.IndexFile;
+import fascicle.book.lookup.Lookup;
 import fascicle.book.page.Page;
 import fascicle.book.prose.TakenOut;
 import fascicle.book.theme.Theme;
@@ -72,6 +74,8 @@ public final class Book {
         files.put("scripts/look-up.js", () -> Scripts.bytes("look-up.js"));
         files.put("data/book.json", () -> JsonBook.bytes(workings, edition));
         files.put("data/entries.csv", () -> EntriesCsv.bytes(workings, edition));
+        files.put(IndexFile.ADDRESS, () -> IndexFile.bytes(Lookup.of(workings, words), workings, addresses, words));
+        files.put("scripts/engine.js", () -> Scripts.bytes("engine.js"));
     }
 
     /**

@@ -4,26 +4,20 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 
-/** The pages' scripts, which come with the program and are published as they are. */
+/** The book's own scripts, as they come with the program. */
 final class Scripts {
 
     private Scripts() {}
 
-    /**
-     * A script.
-     *
-     * @param name its file name, such as {@code look-up.js}
-     * @return its bytes
-     * @throws IllegalArgumentException if no such script comes with the program
-     */
+    /** A script's bytes; its name is that of a resource. */
     static byte[] bytes(String name) {
-        try (InputStream file = Scripts.class.getResourceAsStream("/fascicle/book/scripts/" + name)) {
+        try (InputStream file = Scripts.class.getResourceAsStream("scripts/" + name)) {
             if (file == null) {
-                throw new IllegalArgumentException("no such script comes with the program: " + name);
+                throw new IllegalStateException("the program came without its script: " + name);
             }
             return file.readAllBytes();
         } catch (IOException failed) {
-            throw new UncheckedIOException("a script cannot be read: " + name, failed);
+            throw new UncheckedIOException("the script cannot be read: " + name, failed);
         }
     }
 }

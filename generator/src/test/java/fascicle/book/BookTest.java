@@ -66,11 +66,12 @@ class BookTest {
     @Test
     void everythingHasItsAddress() {
         assertEquals(List.of("about.html", "conditions.html", "conditions/scalded.html", "data/book.json",
-                "data/entries.csv", "days.html", "days/2026-05-09.html", "days/2026-05-20.html", "dyes.html",
+                "data/entries.csv", "data/look-up.js", "days.html", "days/2026-05-09.html", "days/2026-05-20.html", "dyes.html",
                 "dyes/brick.html", "dyes/salt.html", "dyes/white-vinegar.html", "entries.html", BRICK,
                 "entries/2026-05-20-brick-again.html", "entries/2026-05-20-gold.html", "families.html",
-                "families/brown.html", "index.html", "look-up.html", "lots.html", "lots/faded-2024.html", "lots/scalded-2025.html",
-                "methods.html", "methods/low-water-simmer.html", "scripts/look-up.js", "style/longleaf.css", "years.html",
+                "families/brown.html", "index.html", "look-up.html", "lots.html", "lots/faded-2024.html",
+                "lots/scalded-2025.html", "methods.html", "methods/low-water-simmer.html", "scripts/engine.js",
+                "scripts/look-up.js", "style/longleaf.css", "years.html",
                 "years/2026.html"), sample().addresses());
         assertThrows(IllegalArgumentException.class, () -> sample().bytes("entries/nothing.html"));
     }

@@ -415,24 +415,32 @@
     put(slots.title, card.title);
     slots.title.setAttribute('href', card.href);
     put(slots.tag, card.tag && say('tag', card.tag));
-    put(slots.verdict, say('verdict.' + (card.verdict || 'none')));
+    put(slots.verdict, card.verdictWord || say('no-verdict'));
     slots.verdict.className = card.verdict ? 'verdict ' + card.verdict : '';
     put(slots.condition, card.condition);
-    put(slots.date, card.date);
+    put(slots.date, card.day);
     put(slots.dyes, card.dyes.map(dye => dye.title + (dye.owf ? ' ' + say('owf', dye.owf) : '')).join(say('pieces')));
-    put(slots.acid, card.acid);
+    put(slots.acid, card.acid && (card.acid.title + ' ' + (card.acid.amount || '')).trim());
     put(slots.hold, card.hold);
     put(slots.evenness, card.evenness && say('evenness', card.evenness));
     put(slots.colour, card.colourName || say('unread'));
     const near = reply.de00 ? reply.de00[entry] : NaN;
-    put(slots.difference, isFinite(near) && say('difference', near.toFixed(1)));
+    put(slots.difference, isFinite(near) && say('difference', self.fascicle.tenths(near)));
     const read = card.readings.length > 0;
     slots.alike.hidden = !read;
     if (read) {
-      slots.alike.setAttribute('href', '#near=' + hexOf(card.readings[0]));
+      slots.alike.setAttribute('href', '#near=' + mean(card.readings));
       slots.alike.setAttribute('aria-label', say('alike', card.title));
     }
     draw(slots, card);
+  }
+
+  /** The colour between the readings, near enough to ask for more like it. */
+  function mean(readings) {
+    return [1, 3, 5].map(at => {
+      const sum = readings.reduce((all, reading) => all + parseInt(reading.substr(at, 2), 16), 0);
+      return (256 + Math.round(sum / readings.length)).toString(16).slice(1);
+    }).join('');
   }
 
   /** Needles take turns through the readings; more readings than needles are passed through evenly. */
