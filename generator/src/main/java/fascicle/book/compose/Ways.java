@@ -77,6 +77,11 @@ final class Ways {
         return new Link(materials.words().say("list.entries"), Optional.of(root + ENTRIES + ".html"));
     }
 
+    /** The page on which entries are looked up. */
+    Link lookUp() {
+        return new Link(materials.words().say("list.look-up"), Optional.of(root + LOOK_UP));
+    }
+
     /** Whose a value is, where it was not written for this very thing. */
     Optional<Link> whence(Origin origin) {
         if (origin instanceof Origin.Method method) {
@@ -122,6 +127,7 @@ final class Ways {
             trail.addAll(inner);
         }
         List<Frame.Door> doors = new ArrayList<>();
+        doors.add(door(lookUp(), here));
         doors.add(door(allEntries(), here));
         for (Shelf shelf : Shelf.values()) {
             doors.add(door(list(shelf), here));

@@ -37,7 +37,7 @@ public final class Theme {
 
     /** The templates a theme has: one for each kind of page, and the frame they share. */
     static final Set<String> TEMPLATES = new TreeSet<>(Set.of("frame.ftlh", "cover.ftlh", "entries.ftlh", "entry.ftlh",
-            "groups.ftlh", "group.ftlh", "about.ftlh"));
+            "groups.ftlh", "group.ftlh", "about.ftlh", "look-up.ftlh"));
 
     /** The style a theme has. */
     static final String STYLE = "style.css";
