@@ -189,9 +189,9 @@
   // --- What the reader does ---
 
   function listen() {
-    on.form.addEventListener('submit', event => {
-      event.preventDefault();
-      on.heading.focus();
+    on.form.addEventListener('submit', event => event.preventDefault());
+    on.form.addEventListener('keydown', event => {
+      if (event.key === 'Enter' && !event.isComposing && event.target.type === 'text') on.heading.focus();
     });
     on.form.addEventListener('change', event => {
       const part = event.target.name;
