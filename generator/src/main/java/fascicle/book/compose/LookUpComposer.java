@@ -6,6 +6,7 @@ import fascicle.book.page.LookUpPage;
 import fascicle.book.page.LookUpPage.Choice;
 import fascicle.book.page.LookUpPage.ChoiceGroup;
 import fascicle.book.page.Verdict;
+import fascicle.book.swatch.Swatch;
 import fascicle.book.words.Words;
 import fascicle.notebook.Outcome;
 import fascicle.workings.EntryWorking;
@@ -49,7 +50,8 @@ public final class LookUpComposer {
                 group(Shelf.METHODS, false));
         return new LookUpPage(ways.frame(ways.lookUp().text()), materials.workings().entries().size(), groups,
                 ORDERS.stream().map(id -> new LookUpPage.Order(id, words.say("ask.order-" + id))).toList(), lists(),
-                Stream.of(Outcome.Verdict.values()).map(this::mark).toList());
+                Stream.of(Outcome.Verdict.values()).map(this::mark).toList(),
+                Swatch.unfilled(words.say("swatch.unknown")));
     }
 
     private ChoiceGroup group(Shelf shelf, boolean open) {

@@ -12,9 +12,10 @@ import java.util.List;
  * @param orders in which orders the answers may stand, the usual one first
  * @param lists the lists that lead to the same entries
  * @param verdicts the marks that entries bear in the lists
+ * @param sheet a swatch that the script fills in
  */
 public record LookUpPage(Frame frame, int entries, List<ChoiceGroup> groups, List<Order> orders, List<Link> lists,
-        List<Verdict> verdicts) implements Page {
+        List<Verdict> verdicts, Markup sheet) implements Page {
 
     @Override
     public String template() {

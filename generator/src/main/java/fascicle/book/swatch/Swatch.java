@@ -91,16 +91,41 @@ public record Swatch(List<Lab> readings, Optional<Lab> sheath, Optional<Lab> tar
         return drawn(Lay.HUNG);
     }
 
-    private Markup drawn(Lay lay) {
+    /**
+     * A small swatch without its colours, for a script to fill in: every needle, the sheath and the thread can be told
+     * by their classes.
+     *
+     * @param title what an unfilled swatch shows, in words
+     * @return an SVG drawing
+     */
+    public static Markup unfilled(String title) {
+        Lay lay = Lay.SIDE_BY_SIDE;
+        StringBuilder svg = begun(lay, title);
+        for (int number = 0; number < lay.needles; number++) {
+            svg.append("<path class=\"needle\" d=\"");
+            lay.needle(number, lay.needles).drawTo(svg);
+            svg.append("\"/>");
+        }
+        svg.append("<path class=\"sheath\" d=\"").append(lay.sheath).append("\"/><path class=\"scales\" d=\"")
+                .append(lay.scales).append("\"/><path class=\"thread\" d=\"").append(lay.thread)
+                .append("\" fill=\"none\" stroke-width=\"").append(lay.threadWidth).append("\"/></svg>");
+        return new Markup(svg.toString());
+    }
+
+    private static StringBuilder begun(Lay lay, String title) {
         StringBuilder svg = new StringBuilder(1024);
         svg.append("<svg class=\"swatch ").append(lay.style).append("\" viewBox=\"").append(lay.box)
                 .append("\" role=\"img\" focusable=\"false\"><title>").append(Entities.escape(title))
                 .append("</title>");
         if (lay == Lay.HUNG) {
-            svg.append("<g transform=\"matrix(1 0 0 -1 0 66)\">");
-        } else {
-            svg.append("<rect class=\"ground\" width=\"100%\" height=\"100%\" fill=\"").append(hex(GROUND)).append("\"/>");
+            return svg.append("<g transform=\"matrix(1 0 0 -1 0 66)\">");
         }
+        return svg.append("<rect class=\"ground\" width=\"100%\" height=\"100%\" fill=\"").append(hex(GROUND))
+                .append("\"/>");
+    }
+
+    private Markup drawn(Lay lay) {
+        StringBuilder svg = begun(lay, title);
         int turns = Math.max(1, readings.size());
         for (int reading = 0; reading < turns; reading++) {
             strokes(svg, lay, reading, turns);

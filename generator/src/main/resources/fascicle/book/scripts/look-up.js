@@ -450,15 +450,15 @@
     slots.svg.classList.toggle('unread', readings.length === 0);
     slots.needles.forEach((needle, place) => {
       const turn = readings.length > needles ? Math.floor(place * readings.length / needles) : place % readings.length;
-      colour(needle, readings[turn]);
+      colour(needle, 'fill', readings[turn]);
     });
-    colour(slots['.sheath'], card.sheath);
-    colour(slots['.thread'], card.target);
+    colour(slots['.sheath'], 'fill', card.sheath);
+    colour(slots['.thread'], 'stroke', card.target);
   }
 
-  function colour(shape, hex) {
-    if (hex) shape.setAttribute('fill', hex);
-    else shape.removeAttribute('fill');
+  function colour(shape, paint, hex) {
+    if (hex) shape.setAttribute(paint, hex);
+    else shape.removeAttribute(paint);
     shape.classList.toggle('none', !hex);
   }
 
