@@ -53,9 +53,34 @@ public record Group(Kind kind, String id, String title, List<EntryWorking> entri
      * @param worked days with an entry that worked
      * @param partly days with an entry that partly worked
      * @param failed days with an entry that failed
+     * @param judged days with any of these
      * @param all days with any entry
      */
-    public record VerdictDays(int worked, int partly, int failed, int all) {}
+    public record VerdictDays(int worked, int partly, int failed, int judged, int all) {
+
+        /** No days at all. */
+        public static final VerdictDays NONE = new VerdictDays(0, 0, 0, 0, 0);
+
+        /**
+         * On how many of the days with a verdict something worked.
+         *
+         * @return the share; nothing where no day has a verdict
+         */
+        public Optional<Share> share() {
+            return judged == 0 ? Optional.empty() : Optional.of(new Share(worked, judged));
+        }
+    }
+
+    /**
+     * The entries to look at first: those that worked, the most even first; of equals the nearest to its target, then
+     * the newest.
+     *
+     * @param most how many at most
+     * @return up to so many entries
+     */
+    public List<EntryWorking> best(int most) {
+        return entries.stream().filter(EntryWorking::worked).sorted(Best.FIRST).limit(most).toList();
+    }
 
     /**
      * The recipe to start from.
