@@ -39,7 +39,15 @@ public sealed interface Departure {
      * @param here as it was; nothing where it was left out
      * @param method as the method has it for these needles; nothing where it was added
      */
-    record InPart(Step step, Optional<PartFigures> here, Optional<PartFigures> method) implements Departure {}
+    record InPart(Step step, Optional<Used> here, Optional<Used> method) implements Departure {}
+
+    /**
+     * A part in its bath.
+     *
+     * @param part the part
+     * @param liquorMl all the liquid it went into, mL
+     */
+    record Used(PartFigures part, OptionalDouble liquorMl) {}
 
     /**
      * A bath before or after the dyebath that was added, left out, or made otherwise.

@@ -112,20 +112,25 @@ final class Departures {
         if (used.stream().anyMatch(part -> !isOwn(part.part().is().origin()))) {
             return;
         }
-        for (Pair<PartFigures> pair : Pair.all(used, usual, part -> Ids.key(part.is()))) {
-            if (!pair.isSame((one, other) -> isSameAmount(one, liquor, other, usualLiquor))) {
+        for (Pair<Departure.Used> pair : Pair.all(in(liquor, used), in(usualLiquor, usual),
+                one -> Ids.key(one.part().is()))) {
+            if (!pair.isSame(Departures::isSameAmount)) {
                 found.add(new Departure.InPart(step, pair.here, pair.method));
             }
         }
     }
 
-    private static boolean isSameAmount(PartFigures part, OptionalDouble liquor, PartFigures usual,
-            OptionalDouble usualLiquor) {
-        String key = AmountKey.of(part, liquor);
-        String usualKey = AmountKey.of(usual, usualLiquor);
-        String written = AmountKey.asWritten(part);
-        boolean figured = !key.equals(written) && !usualKey.equals(AmountKey.asWritten(usual));
-        return key.equals(usualKey) || !figured && written.equals(AmountKey.asWritten(usual));
+    private static List<Departure.Used> in(OptionalDouble liquor, List<PartFigures> parts) {
+        return parts.stream().map(part -> new Departure.Used(part, liquor)).toList();
+    }
+
+    private static boolean isSameAmount(Departure.Used used, Departure.Used usual) {
+        String key = AmountKey.of(used.part(), used.liquorMl());
+        String usualKey = AmountKey.of(usual.part(), usual.liquorMl());
+        String written = AmountKey.asWritten(used.part());
+        String usualWritten = AmountKey.asWritten(usual.part());
+        boolean figured = !key.equals(written) && !usualKey.equals(usualWritten);
+        return key.equals(usualKey) || !figured && written.equals(usualWritten);
     }
 
     private void treatments(Departure.Step step, List<Recipe.Treatment> used, List<SoakFigures> figures,

@@ -1,9 +1,12 @@
 package fascicle.workings;
 
 import fascicle.colour.Lab;
+import fascicle.notebook.Entry;
+import fascicle.notebook.Outcome;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * Entries that have something in common.
@@ -60,6 +63,26 @@ public record Group(Kind kind, String id, String title, List<EntryWorking> entri
 
         /** No days at all. */
         public static final VerdictDays NONE = new VerdictDays(0, 0, 0, 0, 0);
+
+        /**
+         * Counts the dye days of some entries.
+         *
+         * @param entries any entries
+         * @return their days by verdict
+         */
+        public static VerdictDays of(List<EntryWorking> entries) {
+            return new VerdictDays(days(entries, Outcome.Verdict.WORKED), days(entries, Outcome.Verdict.PARTLY),
+                    days(entries, Outcome.Verdict.FAILED), days(entries, entry -> entry.verdict().isPresent()),
+                    days(entries, entry -> true));
+        }
+
+        private static int days(List<EntryWorking> entries, Outcome.Verdict verdict) {
+            return days(entries, entry -> entry.verdict().filter(verdict::equals).isPresent());
+        }
+
+        private static int days(List<EntryWorking> entries, Predicate<Entry> counted) {
+            return (int) entries.stream().map(EntryWorking::entry).filter(counted).map(Entry::date).distinct().count();
+        }
 
         /**
          * On how many of the days with a verdict something worked.

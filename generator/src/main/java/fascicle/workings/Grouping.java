@@ -4,13 +4,11 @@ import fascicle.colour.ColourNames;
 import fascicle.colour.Lab;
 import fascicle.notebook.Conditions;
 import fascicle.notebook.Dye;
-import fascicle.notebook.Entry;
 import fascicle.notebook.Ids;
 import fascicle.notebook.Method;
 import fascicle.notebook.NeedleLot;
 import fascicle.notebook.Notebook;
 import fascicle.notebook.Noted;
-import fascicle.notebook.Outcome;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -23,7 +21,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
-import java.util.function.Predicate;
 
 /** Puts entries together that have something in common. */
 final class Grouping {
@@ -99,21 +96,7 @@ final class Grouping {
         List<Lab> colours = worked.stream().flatMap(member -> member.working().colour().stream())
                 .map(ColourFigures::lab).toList();
         Optional<Lab> median = colours.isEmpty() ? Optional.empty() : Optional.of(Lab.median(colours));
-        return new Group(kind, id, title, entries, days(entries), median, Starting.from(worked, median));
-    }
-
-    private static Group.VerdictDays days(List<EntryWorking> entries) {
-        return new Group.VerdictDays(days(entries, Outcome.Verdict.WORKED), days(entries, Outcome.Verdict.PARTLY),
-                days(entries, Outcome.Verdict.FAILED), days(entries, entry -> entry.verdict().isPresent()),
-                days(entries, entry -> true));
-    }
-
-    private static int days(List<EntryWorking> entries, Outcome.Verdict verdict) {
-        return days(entries, entry -> entry.verdict().filter(verdict::equals).isPresent());
-    }
-
-    private static int days(List<EntryWorking> entries, Predicate<Entry> counted) {
-        return (int) entries.stream().map(EntryWorking::entry).filter(counted).map(Entry::date).distinct().count();
+        return new Group(kind, id, title, entries, Group.VerdictDays.of(entries), median, Starting.from(worked, median));
     }
 
     private static Map<String, String> families() {

@@ -150,13 +150,13 @@ class DeparturesTest {
 
     private static String said(Departure departure) {
         if (departure instanceof Departure.InPart part) {
-            PartFigures any = part.here().or(part::method).orElseThrow();
+            PartFigures any = part.here().or(part::method).orElseThrow().part();
             String what = part.step() + " " + any.is() + " ";
             if (part.here().isEmpty() || part.method().isEmpty()) {
                 return what + (part.method().isEmpty() ? "added" : "left out");
             }
-            return figure(part.here().get()).isEmpty() ? what + "as written"
-                    : what + figure(part.here().get()) + " instead of " + figure(part.method().get());
+            return figure(part.here().get().part()).isEmpty() ? what + "as written"
+                    : what + figure(part.here().get().part()) + " instead of " + figure(part.method().get().part());
         } else if (departure instanceof Departure.InTreatment treatment) {
             return treatment.step() + (treatment.here().isEmpty() ? " left out"
                     : treatment.method().isEmpty() ? " added" : " otherwise");

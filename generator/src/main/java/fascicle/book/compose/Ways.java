@@ -7,6 +7,8 @@ import fascicle.book.page.Link;
 import fascicle.notebook.Cover;
 import fascicle.notebook.Origin;
 import fascicle.workings.EntryWorking;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +18,7 @@ final class Ways {
 
     private static final String HOME = "index.html";
     private static final String ENTRIES = "entries";
+    private static final String LOOK_UP = "look-up.html";
 
     private final Materials materials;
     private final String root;
@@ -70,6 +73,12 @@ final class Ways {
 
     Link allEntries() {
         return new Link(materials.words().say("list.entries"), Optional.of(root + ENTRIES + ".html"));
+    }
+
+    /** The look-up with something chosen. */
+    Link lookUp(String text, String key, String value) {
+        String encoded = URLEncoder.encode(value, StandardCharsets.UTF_8).replace("+", "%20");
+        return new Link(text, Optional.of(root + LOOK_UP + "#" + key + "=" + encoded));
     }
 
     /** Whose a value is, where it was not written for this very thing. */
