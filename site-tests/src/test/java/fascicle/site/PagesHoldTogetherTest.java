@@ -50,7 +50,8 @@ class PagesHoldTogetherTest {
                 }
                 Way to = Way.from(address, way);
                 assertTrue(files.contains(to.file()), address + ": no such file: " + way);
-                to.place().ifPresent(place -> assertTrue(
+                // What stands behind # of the look-up is a question to it, not a place in it.
+                to.place().filter(place -> !to.file().equals("look-up.html")).ifPresent(place -> assertTrue(
                         book.page(to.file()).getElementById(place) != null, address + ": no such place: " + way));
             }
         });

@@ -29,6 +29,7 @@ public final class CoverComposer {
     private final Ways ways;
     private final Words words;
     private final EntryComposer entries;
+    private final Outcomes outcomes;
 
     /**
      * Composes the cover.
@@ -40,6 +41,7 @@ public final class CoverComposer {
         this.ways = Ways.fromTop(materials);
         this.words = materials.words();
         this.entries = new EntryComposer(materials, ways);
+        this.outcomes = new Outcomes(materials.words());
     }
 
     /**
@@ -76,7 +78,7 @@ public final class CoverComposer {
     private List<CoverPage.ListDoor> asks() {
         return materials.addresses().leaves(Shelf.CONDITIONS).stream()
                 .map(leaf -> new CoverPage.ListDoor(
-                        new Link(leaf.title(), Optional.of(ways.lookUp("condition", leaf.id()))),
+                        ways.lookUp(leaf.title(), "condition", leaf.id()),
                         materials.index().group(Shelf.CONDITIONS, leaf.id()).map(Group::entries).map(List::size).orElse(0)))
                 .toList();
     }
@@ -100,7 +102,7 @@ public final class CoverComposer {
         List<EntryWorking> pots = materials.index().group(Shelf.DAYS, day.id()).map(Group::entries).orElse(List.of())
                 .stream().limit(MOST_OF_A_DAY).toList();
         return new CoverPage.DyeDay(ways.leaf(day), pots.stream().map(entries::hung).toList(),
-                pots.stream().map(pot -> new CoverPage.Pot(ways.entry(pot), entries.verdict(pot.entry()))).toList());
+                pots.stream().map(pot -> new CoverPage.Pot(ways.entry(pot), outcomes.verdict(pot.entry()))).toList());
     }
 
     /** Only the maker reads what is wrong: the words of a finding may quote what others must not see. */

@@ -82,6 +82,11 @@ final class Ways {
         return new Link(materials.words().say("list.look-up"), Optional.of(root + LOOK_UP));
     }
 
+    /** The look-up with something chosen. */
+    Link lookUp(String text, String key, String value) {
+        return new Link(text, Optional.of(root + LOOK_UP + "#" + key + "=" + Leaf.asLink(value)));
+    }
+
     /** Whose a value is, where it was not written for this very thing. */
     Optional<Link> whence(Origin origin) {
         if (origin instanceof Origin.Method method) {
@@ -90,11 +95,6 @@ final class Ways {
         }
         return origin instanceof Origin.Shared
                 ? Optional.of(Link.plain(materials.words().say("whence.shared"))) : Optional.empty();
-    }
-
-    /** The look-up with one choice made, such as {@code condition} and {@code scalded}. */
-    String lookUp(String group, String chosen) {
-        return root + LOOK_UP + "#" + group + "=" + Leaf.asLink(chosen);
     }
 
     /** The sample string in its orders. */
