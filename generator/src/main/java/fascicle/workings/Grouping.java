@@ -78,7 +78,8 @@ final class Grouping {
         return new Group(kind, id, title, entries, days(entries), median, Starting.from(worked, median));
     }
 
-    private static Group.VerdictDays days(List<EntryWorking> entries) {
+    /** The dye days of entries by verdict. */
+    static Group.VerdictDays days(List<EntryWorking> entries) {
         return new Group.VerdictDays(days(entries, Outcome.Verdict.WORKED), days(entries, Outcome.Verdict.PARTLY),
                 days(entries, Outcome.Verdict.FAILED),
                 (int) entries.stream().map(entry -> entry.entry().date()).distinct().count());

@@ -24,15 +24,20 @@ import java.util.stream.Collectors;
  *
  * @param text all of that, in a form that is equal where it is
  */
-record RecipeKey(String text) {
+public record RecipeKey(String text) {
 
     /** Two figures, after what arithmetic on doubles may have added is gone. */
     private static final MathContext WITHOUT_NOISE = new MathContext(12);
 
     private static final MathContext TWO_FIGURES = new MathContext(2);
 
-    /** The recipe of an entry. */
-    static RecipeKey of(EntryWorking working) {
+    /**
+     * The recipe of an entry.
+     *
+     * @param working the entry and its figures
+     * @return a key that is equal for entries of the same recipe
+     */
+    public static RecipeKey of(EntryWorking working) {
         Entry entry = working.entry();
         BathFigures bath = working.bath();
         return new RecipeKey(String.join("\n",

@@ -69,8 +69,9 @@ class BookTest {
                 "data/entries.csv", "days.html", "days/2026-05-09.html", "days/2026-05-20.html", "dyes.html",
                 "dyes/brick.html", "dyes/salt.html", "dyes/white-vinegar.html", "entries.html", BRICK,
                 "entries/2026-05-20-brick-again.html", "entries/2026-05-20-gold.html", "families.html",
-                "families/brown.html", "index.html", "lots.html", "lots/faded-2024.html", "lots/scalded-2025.html",
-                "methods.html", "methods/low-water-simmer.html", "style/longleaf.css", "years.html",
+                "families/brown.html", "grid.html", "index.html", "ladders.html", "lots.html", "lots/faded-2024.html", "lots/scalded-2025.html",
+                "methods.html", "methods/low-water-simmer.html", "repeats.html", "string-by-lightness.html",
+                "string-by-year.html", "string.html", "style/longleaf.css", "years.html",
                 "years/2026.html"), sample().addresses());
         assertThrows(IllegalArgumentException.class, () -> sample().bytes("entries/nothing.html"));
     }
@@ -258,6 +259,10 @@ class BookTest {
         Book book = book(SampleNotebook.with(List.of()), Edition.OPEN);
         assertTrue(text(book, "index.html").contains("0 entries on 0 dye days."));
         assertTrue(text(book, "data/entries.csv").startsWith("id,tag,title,date,"));
+        assertTrue(text(book, "grid.html").contains("nothing to lay out yet."));
+        assertTrue(text(book, "ladders.html").contains("No dye has been tried alone at two known depths yet."));
+        assertTrue(text(book, "repeats.html").contains("No recipe has been dyed twice"));
+        assertTrue(text(book, "string.html").contains("No entry has a colour yet."));
         book.addresses().forEach(book::bytes);
     }
 

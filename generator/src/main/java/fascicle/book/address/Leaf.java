@@ -17,4 +17,14 @@ public record Leaf(String id, String address, String title) {
     public String link() {
         return FileNames.link(address);
     }
+
+    /**
+     * A word as the part of a link after its {@code #} spells it.
+     *
+     * @param word any text
+     * @return percent-encoded
+     */
+    public static String spelt(String word) {
+        return FileNames.link(word);
+    }
 }

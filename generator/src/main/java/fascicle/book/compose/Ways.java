@@ -10,12 +10,14 @@ import fascicle.workings.EntryWorking;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The ways from one page to others, and what stands round it. */
 final class Ways {
 
     private static final String HOME = "index.html";
     private static final String ENTRIES = "entries";
+    private static final String LOOK_UP = "look-up.html";
 
     private final Materials materials;
     private final String root;
@@ -70,6 +72,18 @@ final class Ways {
 
     Link allEntries() {
         return new Link(materials.words().say("list.entries"), Optional.of(root + ENTRIES + ".html"));
+    }
+
+    /** The way to looking up the entries that hold all these dyes on a condition; without scripts, to the look-up. */
+    Link lookUp(List<String> dyes, String condition) {
+        String asked = dyes.stream().map(dye -> "dye=" + Leaf.spelt(dye) + "&").collect(Collectors.joining())
+                + "condition=" + Leaf.spelt(condition);
+        return new Link(materials.words().say("grid.look-up"), Optional.of(root + LOOK_UP + "#" + asked));
+    }
+
+    /** The way to a page at the book's top. */
+    Link top(String text, String address) {
+        return new Link(text, Optional.of(root + address));
     }
 
     /** Whose a value is, where it was not written for this very thing. */

@@ -71,6 +71,15 @@ public record Swatch(List<Lab> readings, Optional<Lab> sheath, Optional<Lab> tar
         return drawn(Lay.SIDE_BY_SIDE);
     }
 
+    /**
+     * For the sample string: the needles hang from the cord, tips down.
+     *
+     * @return an SVG drawing
+     */
+    public Markup hung() {
+        return small();
+    }
+
     private Markup drawn(Lay lay) {
         StringBuilder svg = new StringBuilder();
         svg.append("<svg class=\"").append(lay.styles).append("\" viewBox=\"0 0 ").append(lay.width)
