@@ -6,10 +6,14 @@ import fascicle.book.address.Shelf;
 import fascicle.book.compose.AboutComposer;
 import fascicle.book.compose.CoverComposer;
 import fascicle.book.compose.EntryComposer;
+import fascicle.book.compose.GridComposer;
 import fascicle.book.compose.GroupComposer;
+import fascicle.book.compose.LadderComposer;
 import fascicle.book.compose.ListComposer;
 import fascicle.book.compose.LookUpComposer;
 import fascicle.book.compose.Materials;
+import fascicle.book.compose.RepeatsComposer;
+import fascicle.book.compose.StringComposer;
 import fascicle.book.data.EntriesCsv;
 import fascicle.book.data.JsonBook;
 import fascicle.book.figures.Figures;
@@ -33,6 +37,7 @@ import fascicle.notebook.Notebook;
 import fascicle.notebook.Place;
 import fascicle.workings.EntryWorking;
 import fascicle.workings.Workings;
+import fascicle.workings.grid.SampleString;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -60,6 +65,12 @@ public final class Book {
         page("about.html", theme, () -> new AboutComposer(materials).page());
         page("look-up.html", theme, () -> new LookUpComposer(materials).page());
         page("entries.html", theme, () -> new ListComposer(materials).entries());
+        page("grid.html", theme, () -> new GridComposer(materials).page());
+        page("ladders.html", theme, () -> new LadderComposer(materials).page());
+        page("repeats.html", theme, () -> new RepeatsComposer(materials).page());
+        for (SampleString order : SampleString.values()) {
+            page(StringComposer.address(order), theme, () -> new StringComposer(materials).page(order));
+        }
         for (EntryWorking working : workings.entries()) {
             addresses.entry(working.id()).ifPresent(leaf ->
                     page(leaf.address(), theme, () -> new EntryComposer(materials).page(working)));

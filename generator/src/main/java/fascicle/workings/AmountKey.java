@@ -1,8 +1,6 @@
 package fascicle.workings;
 
 import fascicle.bath.Basis;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -12,11 +10,6 @@ import java.util.OptionalDouble;
  * written alike.
  */
 final class AmountKey {
-
-    /** Two figures, after what arithmetic on doubles may have added is gone. */
-    private static final MathContext WITHOUT_NOISE = new MathContext(12);
-
-    private static final MathContext TWO_FIGURES = new MathContext(2);
 
     private AmountKey() {}
 
@@ -50,8 +43,7 @@ final class AmountKey {
     /** A figure to two digits with its unit. */
     static Optional<String> figures(OptionalDouble value, String unit) {
         return value.isPresent()
-                ? Optional.of(new BigDecimal(value.getAsDouble()).round(WITHOUT_NOISE).round(TWO_FIGURES)
-                        .stripTrailingZeros().toPlainString() + " " + unit)
+                ? Optional.of(TwoFigures.of(value.getAsDouble()).toPlainString() + " " + unit)
                 : Optional.empty();
     }
 }

@@ -20,10 +20,15 @@ import java.util.stream.Collectors;
  *
  * @param text all of that, in a form that is equal where it is
  */
-record RecipeKey(String text) {
+public record RecipeKey(String text) {
 
-    /** The recipe of an entry. */
-    static RecipeKey of(EntryWorking working) {
+    /**
+     * The recipe of an entry.
+     *
+     * @param working the entry and its figures
+     * @return a key that is equal for entries of the same recipe
+     */
+    public static RecipeKey of(EntryWorking working) {
         Entry entry = working.entry();
         BathFigures bath = working.bath();
         return new RecipeKey(String.join("\n",

@@ -183,6 +183,16 @@ public final class Workings {
     }
 
     /**
+     * The dye days of any entries by verdict.
+     *
+     * @param entries the entries
+     * @return their days
+     */
+    public Group.VerdictDays days(List<EntryWorking> entries) {
+        return Group.VerdictDays.of(entries);
+    }
+
+    /**
      * Works a recipe out for another weight of needles. The liquor ratio stays; what follows from no known figure is
      * unknown, so that a recipe whose own needles were never weighed still gives what it says in {@code % owf}.
      *

@@ -69,9 +69,10 @@ class BookTest {
                 "data/entries.csv", "data/look-up.js", "days.html", "days/2026-05-09.html", "days/2026-05-20.html", "dyes.html",
                 "dyes/brick.html", "dyes/salt.html", "dyes/white-vinegar.html", "entries.html", BRICK,
                 "entries/2026-05-20-brick-again.html", "entries/2026-05-20-gold.html", "families.html",
-                "families/brown.html", "index.html", "look-up.html", "lots.html", "lots/faded-2024.html",
-                "lots/scalded-2025.html", "methods.html", "methods/low-water-simmer.html", "scripts/engine.js",
-                "scripts/look-up.js", "style/longleaf.css", "years.html",
+                "families/brown.html", "grid.html", "index.html", "ladders.html", "look-up.html", "lots.html",
+                "lots/faded-2024.html", "lots/scalded-2025.html", "methods.html", "methods/low-water-simmer.html",
+                "repeats.html", "scripts/engine.js", "scripts/look-up.js", "string-by-lightness.html",
+                "string-by-year.html", "string.html", "style/alegreya.woff2", "style/longleaf.css", "years.html",
                 "years/2026.html"), sample().addresses());
         assertThrows(IllegalArgumentException.class, () -> sample().bytes("entries/nothing.html"));
     }
@@ -293,6 +294,10 @@ class BookTest {
         Book book = book(SampleNotebook.with(List.of()), Edition.OPEN);
         assertTrue(text(book, "index.html").contains("0 entries on 0 dye days."));
         assertTrue(text(book, "data/entries.csv").startsWith("id,tag,title,date,"));
+        assertTrue(text(book, "grid.html").contains("nothing to lay out yet."));
+        assertTrue(text(book, "ladders.html").contains("No dye has been tried alone at two known depths yet."));
+        assertTrue(text(book, "repeats.html").contains("No recipe has been dyed twice"));
+        assertTrue(text(book, "string.html").contains("No entry has a colour yet."));
         book.addresses().forEach(book::bytes);
     }
 

@@ -215,7 +215,8 @@ class PagesHoldTogetherTest {
         static Way from(String page, String way) {
             int hash = way.indexOf('#');
             String path = hash < 0 ? way : way.substring(0, hash);
-            Optional<String> place = hash < 0 || hash == way.length() - 1
+            // What is asked of the look-up stands where a place would, and names none.
+            Optional<String> place = hash < 0 || hash == way.length() - 1 || way.indexOf('=', hash) > 0
                     ? Optional.empty()
                     : Optional.of(decoded(way.substring(hash + 1)));
             if (path.isEmpty()) {

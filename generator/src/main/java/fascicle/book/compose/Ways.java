@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** The ways from one page to others, and what stands round it. */
 final class Ways {
@@ -85,6 +86,18 @@ final class Ways {
     /** The look-up with something chosen. */
     Link lookUp(String text, String key, String value) {
         return new Link(text, Optional.of(root + LOOK_UP + "#" + key + "=" + Leaf.asLink(value)));
+    }
+
+    /** The way to looking up the entries that hold all these dyes on a condition; without scripts, to the look-up. */
+    Link lookUp(List<String> dyes, String condition) {
+        String asked = dyes.stream().map(dye -> "dye=" + Leaf.asLink(dye) + "&").collect(Collectors.joining())
+                + "condition=" + Leaf.asLink(condition);
+        return new Link(materials.words().say("grid.look-up"), Optional.of(root + LOOK_UP + "#" + asked));
+    }
+
+    /** The way to a page at the book's top. */
+    Link top(String text, String address) {
+        return new Link(text, Optional.of(root + address));
     }
 
     /** Whose a value is, where it was not written for this very thing. */
