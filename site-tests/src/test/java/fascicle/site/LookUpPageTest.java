@@ -184,7 +184,7 @@ class LookUpPageTest {
         browser.driver().findElement(By.cssSelector(".answer .alike")).click();
         waitUntil("return location.hash.startsWith('#near=')");
         assertEquals(first, answers().get(0));
-        assertTrue(text(".question").startsWith("nearest to #"), text(".question"));
+        assertTrue(text(".question").startsWith("compared with #"), text(".question"));
         assertEquals("H2", browser.script("return document.activeElement.tagName"));
     }
 
@@ -343,6 +343,16 @@ class LookUpPageTest {
         waitUntil("return location.hash.includes('words=')");
         assertEquals("</script><b onclick=alert(1)>{0}; the words “<b>{0} $& \"””", text(".question"));
         assertEquals(List.of(), browser.complaints());
+    }
+
+    @Test
+    void its_scripts_are_small_and_never_take_text_for_markup() {
+        String scripts = book.text("scripts/engine.js") + book.text("scripts/look-up.js");
+        assertTrue(scripts.length() <= 40 * 1024, "characters: " + scripts.length());
+        for (String door : List.of("innerHTML", "outerHTML", "insertAdjacentHTML", "document.write", "eval(", "new Function",
+                "DOMParser", "createContextualFragment")) {
+            assertFalse(scripts.contains(door), door);
+        }
     }
 
     // --- What a reader does, and what the page says ---

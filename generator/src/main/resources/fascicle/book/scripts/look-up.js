@@ -45,6 +45,8 @@
     on.showMore = find('.show-more');
     on.sheet = find('template.sheet').content.querySelector('.answer');
     on.pick.value = '#808080';
+    [on.words, on.near].forEach(field => field.setAttribute('autocorrect', 'off')); // only some phones know it
+    on.answers.setAttribute('role', 'list'); // some readers forget lists that have no numbers
     find('template.sayings').content.querySelectorAll('[data-say]')
       .forEach(saying => sayings.set(saying.dataset.say, saying.textContent));
     PARTS.forEach(gather);
