@@ -19,12 +19,12 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
@@ -48,9 +48,12 @@ final class Gathered {
     /** The colour names in use, in the standard's order. */
     final List<String> colourNames = new ArrayList<>();
 
+    /** How many sets are of faults. */
+    int faults;
+
     /** Every word, and beside it the entries and (from {@code entries.size()} on) the sets that it leads to. */
     final Vocabulary vocabulary;
-    final List<int[]> leads;
+    final List<Postings> leads;
 
     private final Workings workings;
     private final Words words;
@@ -81,7 +84,7 @@ final class Gathered {
         faults();
         TreeMap<String, Postings> all = new TreeMap<>(leads());
         vocabulary = new Vocabulary(List.copyOf(all.keySet()));
-        leads = all.values().stream().map(Postings::numbers).toList();
+        leads = List.copyOf(all.values());
     }
 
     private void traitSets(Trait trait) {
@@ -159,6 +162,7 @@ final class Gathered {
                     .flatMap(outcome -> outcome.faults().stream()).anyMatch(noted -> noted.value() == fault)).toList();
             if (!of.isEmpty()) {
                 set(of, Stream.of(words.name("fault", fault)));
+                faults++;
             }
         }
     }
@@ -184,7 +188,7 @@ final class Gathered {
     }
 
     private static Set<String> wordsOf(Stream<String> texts) {
-        Set<String> words = new TreeSet<>();
+        Set<String> words = new HashSet<>();
         texts.forEach(text -> Folding.words(text, words::add));
         return words;
     }

@@ -24,7 +24,7 @@ import java.util.function.Function;
  *
  * <p>Entries stand newest first. What is told of each is a column: digits of a fixed width (see {@link Packing}), or
  * lines. Words are front-coded: a capital for the letters shared with the word before (A for none, at most Z), then the
- * rest. A word's postings stand in one string with all others, their lengths in another.
+ * rest. Titles and names are lines of words of one list, the commonest first, each by its place (see {@link Tokens}).
  */
 public final class IndexFile {
 
@@ -35,11 +35,13 @@ public final class IndexFile {
     private static final int MOST_READINGS = 24;
 
     private static final int MOST_SHARED = 25;
+    private static final String UNKNOWN = Packing.alphabet().substring(Packing.DIGITS - 1);
     private static final int LAB_DIGITS = 4;
     private static final int RGB_DIGITS = 4;
     private static final int TEXT_DIGITS = 3;
-    private static final int METHOD_DIGITS = 3;
-    private static final int OWF_DIGITS = 4;
+    private static final int METHOD_DIGITS = 2;
+    private static final int OWF_DIGITS = 3;
+    private static final int MOST_CHANGE = 45;
 
     private final Gathered gathered;
     private final Workings workings;
@@ -89,26 +91,26 @@ public final class IndexFile {
                     choice -> script.strings(List.of(choice.id(), choice.title())));
         }
         script.end().member("colours").strings(gathered.colourNames);
-        script.member("sets").list(gathered.sets, set -> script.string(Packing.set(set, gathered.entries.size())));
+        script.member("faults").number(gathered.faults);
+        sets("sets", Packing.sets(gathered.sets.stream().map(set -> set.stream().toArray()).toList(),
+                gathered.entries.size()));
+    }
+
+    private void sets(String name, Packing.Sets packed) {
+        script.member(name).strings(List.of(packed.text(), packed.blocks()));
     }
 
     private void vocabulary() {
         StringBuilder front = new StringBuilder();
-        StringBuilder postings = new StringBuilder();
-        StringBuilder lengths = new StringBuilder();
         String before = "";
-        for (int at = 0; at < gathered.leads.size(); at++) {
-            String word = gathered.vocabulary.words().get(at);
+        for (String word : gathered.vocabulary.words()) {
             int shared = shared(before, word);
             front.append((char) ('A' + shared)).append(word, shared, word.length());
-            String set = Packing.set(gathered.leads.get(at), gathered.entries.size() + gathered.sets.size());
-            postings.append(set);
-            lengths.append(Packing.small(set.length()));
             before = word;
         }
         script.member("words").string(front.toString());
-        script.member("lengths").string(lengths.toString());
-        script.member("postings").string(postings.toString());
+        sets("postings", Packing.sets(gathered.leads.stream().map(Postings::numbers).toList(),
+                gathered.entries.size() + gathered.sets.size()));
     }
 
     private static int shared(String one, String other) {
@@ -133,18 +135,16 @@ public final class IndexFile {
         }
         script.member("gaps").string(gaps.toString());
         script.member("date").strings(dateWords());
-        lines("names", working -> nameOf(working));
-        lines("titles", working -> working.entry().called().equals(nameOf(working)) ? "" : working.entry().called());
+        List<String> names = entries.stream().map(IndexFile::nameOf).toList();
+        List<String> titles = entries.stream().map(working -> working.entry().called().equals(nameOf(working))
+                ? "" : working.entry().called()).toList();
+        Tokens tokens = new Tokens(names, titles);
+        script.member("tokens").string(tokens.list());
+        script.member("names").string(tokens.lines(names, Tokens.OF_NAMES));
+        script.member("titles").string(tokens.lines(titles, Tokens.OF_TITLES));
         lines("tags", working -> working.entry().tag().map(Noted::value).orElse(""));
-        script.member("links").begin();
-        for (int number = 0; number < entries.size(); number++) {
-            String id = entries.get(number).id();
-            String link = addresses.entry(id).map(Leaf::link).orElse("");
-            if (!link.equals("entries/" + id + ".html")) {
-                script.member(String.valueOf(number)).string(link);
-            }
-        }
-        script.end();
+        sparse("links", working -> addresses.entry(working.id()).map(Leaf::link)
+                .filter(link -> !link.equals("entries/" + working.id() + ".html")));
     }
 
     private static String nameOf(EntryWorking working) {
@@ -166,25 +166,41 @@ public final class IndexFile {
                 Packing.digits(Lookup.steps(colour.lab().lightness()), LAB_DIGITS)
                         + Packing.digits(Lookup.steps(colour.lab().a()), LAB_DIGITS)
                         + Packing.digits(Lookup.steps(colour.lab().b()), LAB_DIGITS)));
-        lines("readings", working -> working.colour().map(colour -> rgbs(colour.readings())).orElse(""));
-        lines("targets", working -> rgbs(working.entry().target()
-                .flatMap(target -> target.colour().lab()).stream().toList()));
+        lines("readings", working -> working.colour().map(colour -> colours(colour.readings())).orElse(""));
+        sparse("targets", working -> working.entry().target().flatMap(target -> target.colour().lab())
+                .map(target -> colours(List.of(target))));
         Map<String, LotWorking> lots = Notebook.byId(workings.lots(), lot -> lot.lot().id());
         script.member("sheaths").list(gathered.choices.getOrDefault(Trait.LOT, List.of()), choice ->
-                script.string(rgbs(Optional.ofNullable(lots.get(Ids.key(choice.id()))).flatMap(LotWorking::colour)
+                script.string(colours(Optional.ofNullable(lots.get(Ids.key(choice.id()))).flatMap(LotWorking::colour)
                         .map(bare -> bare.lab()).stream().toList())));
         digits("evenness", 1, working -> Optional.of(Packing.digits(Lookup.evenness(working), 1)));
+        script.member("even").string(words.say("evenness"));
         digits("owf", OWF_DIGITS, working -> Optional.of(Packing.digits(Lookup.owfSteps(working), OWF_DIGITS)));
     }
 
-    private static String rgbs(List<Lab> colours) {
+    /** The first colour in four digits; the next as its channels' changes in three, or after the last digit in four. */
+    private static String colours(List<Lab> colours) {
         StringBuilder all = new StringBuilder();
-        colours.stream().limit(MOST_READINGS).map(Lab::toRgb).forEach(rgb -> all.append(packed(rgb)));
+        Optional<Rgb> before = Optional.empty();
+        for (Lab lab : colours.subList(0, Math.min(MOST_READINGS, colours.size()))) {
+            Rgb rgb = lab.toRgb();
+            Optional<String> change = before.flatMap(last -> change(last, rgb));
+            all.append(before.isPresent() && change.isEmpty() ? UNKNOWN : "").append(change.orElseGet(() ->
+                    Packing.digits(rgb.red() << 16 | rgb.green() << 8 | rgb.blue(), RGB_DIGITS)));
+            before = Optional.of(rgb);
+        }
         return all.toString();
     }
 
-    private static String packed(Rgb rgb) {
-        return Packing.digits(rgb.red() << 16 | rgb.green() << 8 | rgb.blue(), RGB_DIGITS);
+    private static Optional<String> change(Rgb from, Rgb to) {
+        StringBuilder digits = new StringBuilder();
+        for (int change : new int[] {to.red() - from.red(), to.green() - from.green(), to.blue() - from.blue()}) {
+            if (Math.abs(change) > MOST_CHANGE) {
+                return Optional.empty();
+            }
+            digits.append(Packing.digits(change + MOST_CHANGE, 1));
+        }
+        return Optional.of(digits.toString());
     }
 
     private void recipes() {
@@ -195,11 +211,12 @@ public final class IndexFile {
         digits("method", METHOD_DIGITS, working -> Optional.of(Packing.digits(working.entry().method()
                 .map(id -> methods.getOrDefault(Ids.key(id.value()), 0)).orElse(0), METHOD_DIGITS)));
         lines("dyes", working -> parts(gist.dyes(working)));
-        lines("acids", working -> parts(gist.acid(working).stream().toList()));
+        digits("acid", TEXT_DIGITS, working -> Optional.of(known(gist.acid(working).map(acid -> acid.title()
+                + acid.amount().map(amount -> "\n" + amount).orElse("")))));
         digits("hold", TEXT_DIGITS, working -> Optional.of(known(gist.hold(working))));
-        digits("even", TEXT_DIGITS, working -> Optional.of(known(gist.evenness(working))));
     }
 
+    /** Each part's title and amount. */
     private String parts(List<Gist.Part> parts) {
         StringBuilder all = new StringBuilder();
         parts.forEach(part -> all.append(known(Optional.of(part.title()))).append(known(part.amount())));
@@ -218,11 +235,20 @@ public final class IndexFile {
                 .map(working -> line.apply(working).replace('\n', ' ')).toList()));
     }
 
+    /** A column that few entries have something in: texts by the entries' numbers. */
+    private void sparse(String name, Function<EntryWorking, Optional<String>> text) {
+        script.member(name).begin();
+        for (int number = 0; number < gathered.entries.size(); number++) {
+            String member = String.valueOf(number);
+            text.apply(gathered.entries.get(number)).ifPresent(known -> script.member(member).string(known));
+        }
+        script.end();
+    }
+
     /** A column of digits for each entry; the last digit for what is not known. */
     private void digits(String name, int width, Function<EntryWorking, Optional<String>> digits) {
         StringBuilder column = new StringBuilder();
-        String unknown = Packing.alphabet().substring(Packing.DIGITS - 1).repeat(width);
-        gathered.entries.forEach(working -> column.append(digits.apply(working).orElse(unknown)));
+        gathered.entries.forEach(working -> column.append(digits.apply(working).orElse(UNKNOWN.repeat(width))));
         script.member(name).string(column.toString());
     }
 }

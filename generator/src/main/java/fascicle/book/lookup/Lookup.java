@@ -31,7 +31,7 @@ public final class Lookup {
     private static final double LAB_STEPS = 1e5;
     private static final double LAB_FROM = -256;
     private static final double LAB_TO = 459;
-    private static final double OWF_STEPS = 1e3;
+    private static final double OWF_STEPS = 100;
 
     private final Gathered gathered;
     private final BitSet everything = new BitSet();
@@ -79,10 +79,10 @@ public final class Lookup {
     }
 
     private static double coordinate(int steps) {
-        return steps / LAB_STEPS + LAB_FROM;
+        return (steps + LAB_FROM * LAB_STEPS) / LAB_STEPS;
     }
 
-    /** The known shares of an entry's dyes in thousandths of a per cent and one more; 0 where none is known. */
+    /** The known shares of an entry's dyes in hundredths of a per cent and one more; 0 where none is known. */
     static int owfSteps(EntryWorking working) {
         double[] known = working.bath().dye().stream().map(PartFigures::owfPercent).filter(OptionalDouble::isPresent)
                 .mapToDouble(OptionalDouble::getAsDouble).toArray();
@@ -90,7 +90,7 @@ public final class Lookup {
         for (double share : known) {
             sum += share;
         }
-        return known.length == 0 ? 0 : 1 + (int) StrictMath.min(7e7, StrictMath.round(sum * OWF_STEPS));
+        return known.length == 0 ? 0 : 1 + (int) StrictMath.min(7e5, StrictMath.round(sum * OWF_STEPS));
     }
 
     static int evenness(EntryWorking working) {
@@ -182,11 +182,7 @@ public final class Lookup {
 
     private BitSet ledTo(BitSet words) {
         BitSet all = new BitSet();
-        words.stream().forEach(word -> {
-            for (int lead : gathered.leads.get(word)) {
-                all.set(lead);
-            }
-        });
+        words.stream().forEach(word -> gathered.leads.get(word).addTo(all));
         int size = gathered.entries.size();
         for (int lead = all.nextSetBit(size); lead >= 0; lead = all.nextSetBit(lead + 1)) {
             all.or(gathered.sets.get(lead - size));

@@ -1,6 +1,7 @@
 package fascicle.book.lookup;
 
 import java.util.Arrays;
+import java.util.BitSet;
 
 /** Ascending whole numbers in the making. */
 final class Postings {
@@ -17,6 +18,12 @@ final class Postings {
             numbers = Arrays.copyOf(numbers, size * 2);
         }
         numbers[size++] = number;
+    }
+
+    void addTo(BitSet all) {
+        for (int at = 0; at < size; at++) {
+            all.set(numbers[at]);
+        }
     }
 
     int[] numbers() {

@@ -6,7 +6,7 @@
   'use strict';
 
   var TRAITS = ['condition', 'verdict', 'year', 'family', 'lot', 'dye', 'method'];
-  var SHORTEST_SLIP = 4, LONGEST_WORD = 40, GREY_BELOW = 4, KEPT = 64, DIGITS = 92;
+  var SHORTEST_SLIP = 4, LONGEST_WORD = 40, GREY_BELOW = 4, KEPT = 64, DIGITS = 92, BLOCK = 32;
 
   // ---- Digits: printable ASCII but for the quotation mark, the backslash and the less-than sign.
 
@@ -35,52 +35,73 @@
     return numbers;
   }
 
-  /** Adds a packed set to bits: digit 0 and a bit for each number, or digit 1 + k and Rice-coded gaps. */
-  function unpack(text, from, to, bits) {
-    var k = VALUE[text.charCodeAt(from)] - 1, at = from + 1, number = -1, held = 0, count = 0;
+  /**
+   * Reads packed sets of numbers below a limit. What comes back adds the sets from one to (not with) another to the
+   * bits that a function gives for each.
+   */
+  function reader(packed, limit, count) {
+    var text = packed[0], lengths = smalls(packed[1], Math.ceil(count / BLOCK)), starts = [0];
+    var at = 0, end = 0, held = 0, left = 0;
+    lengths.forEach(function (length, i) { starts.push(starts[i] + length); });
+
     function more() {
-      if (to - at > 1) {
+      if (end - at > 1) {
         held = held << 13 | VALUE[text.charCodeAt(at)] * DIGITS + VALUE[text.charCodeAt(at + 1)];
-        count += 13;
+        left += 13;
         at += 2;
       } else {
         held = held << 6 | VALUE[text.charCodeAt(at)];
-        count += 6;
+        left += 6;
         at++;
       }
     }
-    if (k < 0) {
-      while (at < to) {
-        more();
-        while (count > 0) {
-          number++;
-          if (held >> --count & 1) bits[number >> 5] |= 1 << (number & 31);
-        }
-        held = 0;
-      }
-      return;
-    }
-    for (;;) {
-      var ones = 0;
-      for (;;) {
-        if (count === 0) {
-          if (at >= to) return;
+
+    /** How many ones stand before a nought. */
+    function ones() {
+      for (var sum = 0; ; sum++) {
+        if (left === 0) {
           held = 0;
           more();
         }
-        if (!(held >> --count & 1)) break;
-        ones++;
+        if (!(held >> --left & 1)) {
+          held &= (1 << left) - 1;
+          return sum;
+        }
       }
-      held &= (1 << count) - 1;
-      while (count < k) {
-        if (at >= to) return;
-        more();
-      }
-      count -= k;
-      number += (ones << k) + (held >> count) + 1;
-      held &= (1 << count) - 1;
-      bits[number >> 5] |= 1 << (number & 31);
     }
+
+    function low(k) {
+      while (left < k) more();
+      left -= k;
+      var number = held >> left;
+      held &= (1 << left) - 1;
+      return number;
+    }
+
+    function set(bits) {
+      var width = ones(), told = (1 << width) + low(width) - 1, outside = told > limit >> 1, number = -1, k = 0;
+      if (outside) told = limit - told;
+      while (k < 18 && told * 10 * Math.pow(2, k + 1) <= 9 * limit) k++;
+      for (var i = 0; i < told; i++) {
+        var before = number;
+        number += (ones() << k) + low(k) + 1;
+        if (!bits) continue;
+        if (outside) fill(bits, before + 1, number);
+        else bits[number >> 5] |= 1 << (number & 31);
+      }
+      if (outside && bits) fill(bits, number + 1, limit);
+    }
+
+    return function (from, to, bitsOf) {
+      for (var number = from - from % BLOCK; number < to; number++) {
+        if (number % BLOCK === 0) {
+          at = starts[number / BLOCK];
+          end = starts[number / BLOCK + 1];
+          held = left = 0;
+        }
+        set(number < from ? null : bitsOf(number));
+      }
+    };
   }
 
   // ---- Sets of entries, a bit each.
@@ -89,10 +110,9 @@
     return new Uint32Array((size + 31 >> 5) + 1);
   }
 
-  function everything(size) {
-    var all = setOf(size);
-    for (var at = 0; at < size; at++) all[at >> 5] |= 1 << (at & 31);
-    return all;
+  function fill(set, from, to) {
+    for (var at = from; at < to; at++) set[at >> 5] |= 1 << (at & 31);
+    return set;
   }
 
   function and(one, other) {
@@ -248,14 +268,10 @@
   // ---- The index.
 
   function open(index) {
-    var size = index.size, all = everything(size);
+    var size = index.size, all = fill(setOf(size), 0, size);
 
     // Choices and their sets, trait by trait; then colour names, then faults.
-    var sets = index.sets.map(function (packed) {
-      var set = setOf(size);
-      unpack(packed, 0, packed.length, set);
-      return set;
-    });
+    var sets = [];
     var choices = {}, first = {}, next = 0;
     TRAITS.forEach(function (trait) {
       first[trait] = next;
@@ -264,10 +280,12 @@
         return {id: choice[0], title: choice[1]};
       });
     });
-    var firstColour = next;
+    var firstColour = next, faults = index.faults;
+    for (next += index.colours.length + faults; sets.length < next;) sets.push(setOf(size));
+    reader(index.sets, size, next)(0, next, function (at) { return sets[at]; });
 
-    // Words, each with the place where its postings begin.
-    var vocabulary = [], starts;
+    // Words, and the entries and sets that each leads to.
+    var vocabulary = [];
     (function () {
       var text = index.words, before = '', at = 0;
       while (at < text.length) {
@@ -281,18 +299,28 @@
         vocabulary.push(before);
         at = end;
       }
-      var lengths = smalls(index.lengths, vocabulary.length), start = 0;
-      starts = new Int32Array(vocabulary.length + 1);
-      for (var i = 0; i < vocabulary.length; i++) {
-        starts[i] = start;
-        start += lengths[i];
-      }
-      starts[vocabulary.length] = start;
     })();
+    var leadsOf = reader(index.postings, size + sets.length, vocabulary.length);
 
     var columns = {};
     function lines(name) {
       return columns[name] || (columns[name] = index[name].split('\n'));
+    }
+
+    /** A line of a column whose words stand in one list, the commonest first. */
+    function phrase(name, i, between) {
+      var line = lines(name)[i], said = [];
+      for (var at = 0; at < line.length;) {
+        var place = VALUE[line.charCodeAt(at++)];
+        if (place === DIGITS - 1) {
+          place = digits(line, at, 4);
+          at += 4;
+        } else if (place >= 60) {
+          place = (place - 60) * DIGITS + VALUE[line.charCodeAt(at++)] + 60;
+        }
+        said.push(lines('tokens')[place]);
+      }
+      return said.join(between);
     }
 
     var tagged = new Map();
@@ -341,25 +369,24 @@
       return Array.from(found).sort(function (one, two) { return one - two; });
     }
 
-    /** The entries that some words lead to, themselves or by a set. */
-    function ledTo(from, to, wordAt) {
-      var leads = setOf(size + sets.length), last = size - 1, step = 0;
-      for (var at = from; at < to; at++) {
-        var word = wordAt ? wordAt[at] : at;
-        unpack(index.postings, starts[word], starts[word + 1], leads);
-        // The letter typed first leads to nearly everything soon.
-        if ((++step & 63) === 0 && full(leads)) break;
-      }
+    /** The entries that runs of words lead to, themselves or by a set. */
+    function ledTo(runs) {
+      var leads = setOf(size + sets.length);
+      runs.forEach(function (run) {
+        // A first letter soon leads to everything.
+        for (var at = run[0]; at < run[1] && !full(leads); at += 256) {
+          leadsOf(at, Math.min(run[1], at + 256), function () { return leads; });
+        }
+      });
       var found = leads.slice(0, all.length);
-      for (var set = 0; set < sets.length; set++) {
-        if (has(leads, size + set)) or(found, sets[set]);
-      }
+      sets.forEach(function (set, at) {
+        if (has(leads, size + at)) or(found, set);
+      });
       return and(found, all);
     }
 
     function full(leads) {
-      for (var at = 0; at < size >> 5; at++) if (leads[at] !== 0xffffffff) return false;
-      for (at = size & ~31; at < size; at++) if (!has(leads, at)) return false;
+      for (var at = 0; at < all.length; at++) if ((leads[at] & all[at]) >>> 0 !== all[at]) return false;
       return true;
     }
 
@@ -370,12 +397,12 @@
       if (!found) {
         var from = bound(word), to = bound(word, true);
         if (from < to) {
-          found = {set: ledTo(from, to), instead: null};
+          found = {set: ledTo([[from, to]]), instead: null};
         } else if (word.length < SHORTEST_SLIP) {
           found = {set: setOf(size), instead: null};
         } else {
           var taken = slips(word);
-          found = {set: ledTo(0, taken.length, taken), instead: taken};
+          found = {set: ledTo(taken.map(function (at) { return [at, at + 1]; })), instead: taken};
         }
         if (kept.size >= KEPT) kept.delete(kept.keys().next().value);
         kept.set(word, found);
@@ -407,7 +434,7 @@
 
     function lab(i) {
       var coordinates = [0, 4, 8].map(function (at) { return digits(index.lab, 12 * i + at, 4); });
-      return coordinates[0] > 71500000 ? null : coordinates.map(function (steps) { return steps / 1e5 + -256; });
+      return coordinates[0] > 71500000 ? null : coordinates.map(function (steps) { return (steps - 25600000) / 1e5; });
     }
 
     var labs = null;
@@ -428,7 +455,7 @@
         var degrees = hue(c[1], c[2]);
         return length(c[1], c[2]) < GREY_BELOW ? 1000 - c[0] : degrees < 360 ? degrees : 0;
       },
-      owf: function (i) { return digits(index.owf, 4 * i, 4) || Infinity; }
+      owf: function (i) { return digits(index.owf, 3 * i, 3) || Infinity; }
     };
 
     function sorted(key) {
@@ -516,12 +543,20 @@
 
     // -- What is told of an entry
 
-    function colourAt(text, at) {
-      return '#' + (0x1000000 + digits(text, at, 4)).toString(16).slice(1);
-    }
-
-    function colourIn(text) {
-      return text ? colourAt(text, 0) : null;
+    /** Colours of a line: the first in four digits, the next by its channels' changes or after a mark in four. */
+    function colourList(line) {
+      var list = [], rgb = 0;
+      for (var at = 0; at < line.length;) {
+        if (at === 0 || VALUE[line.charCodeAt(at)] === DIGITS - 1) {
+          at += at && 1;
+          rgb = digits(line, at, 4);
+          at += 4;
+        } else {
+          for (var shift = 16; shift >= 0; shift -= 8) rgb += VALUE[line.charCodeAt(at++)] - 45 << shift;
+        }
+        list.push('#' + (0x1000000 + rgb).toString(16).slice(1));
+      }
+      return list;
     }
 
     function text(number) {
@@ -539,32 +574,35 @@
       return null;
     }
 
-    function parts(line, amount) {
+    function dyes(line) {
       var list = [];
       for (var at = 0; at < line.length; at += 6) {
-        var part = {title: text(digits(line, at, 3))};
-        part[amount] = text(digits(line, at + 3, 3));
-        list.push(part);
+        list.push({title: text(digits(line, at, 3)), owf: text(digits(line, at + 3, 3))});
       }
       return list;
     }
 
+    function acid(i) {
+      var said = text(digits(index.acid, 3 * i, 3));
+      return said && {title: said.split('\n')[0], amount: said.split('\n')[1] || null};
+    }
+
     function card(i) {
       var iso = new Date(days[i] * 864e5).toISOString().slice(0, 10), date = iso.split('-').map(Number);
-      var said = [date[2], index.date[date[1]], date[0]], name = lines('names')[i], id = iso + '-' + name;
+      var said = [date[2], index.date[date[1]], date[0]], name = phrase('names', i, '-'), id = iso + '-' + name;
       var lot = choiceOf('lot', i), verdict = choiceOf('verdict', i), condition = choiceOf('condition', i);
-      var method = digits(index.method, 3 * i, 3), readings = [], line = lines('readings')[i];
-      for (var at = 0; at < line.length; at += 4) readings.push(colourAt(line, at));
+      var method = digits(index.method, 2 * i, 2), even = VALUE[index.evenness.charCodeAt(i)];
       return {
-        id: id, href: index.links[i] || 'entries/' + id + '.html', title: lines('titles')[i] || name,
+        id: id, href: index.links[i] || 'entries/' + id + '.html', title: phrase('titles', i, ' ') || name,
         tag: lines('tags')[i] || null, date: iso,
         day: index.date[0].replace(/\{(\d)\}/g, function (all, at) { return said[at]; }),
         verdict: verdict < 0 ? null : choices.verdict[verdict].id,
         verdictWord: verdict < 0 ? null : choices.verdict[verdict].title,
-        colourName: colourName(i), lab: lab(i), readings: readings,
-        sheath: lot < 0 ? null : colourIn(index.sheaths[lot]), target: colourIn(lines('targets')[i]),
-        dyes: parts(lines('dyes')[i], 'owf'), acid: parts(lines('acids')[i], 'amount')[0] || null,
-        hold: text(digits(index.hold, 3 * i, 3)), evenness: text(digits(index.even, 3 * i, 3)),
+        colourName: colourName(i), lab: lab(i), readings: colourList(lines('readings')[i]),
+        sheath: lot < 0 ? null : colourList(index.sheaths[lot])[0] || null,
+        target: colourList(index.targets[i] || '')[0] || null,
+        dyes: dyes(lines('dyes')[i]), acid: acid(i),
+        hold: text(digits(index.hold, 3 * i, 3)), evenness: even ? index.even.replace('{0}', even) : null,
         condition: condition < 0 ? null : choices.condition[condition].title,
         lot: lot < 0 ? null : choices.lot[lot].title, method: method ? choices.method[method - 1].title : null
       };
