@@ -20,8 +20,11 @@ final class Axe {
             """
             const done = arguments[arguments.length - 1];
             axe.run(document, {
-              runOnly: {type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']},
-              resultTypes: ['violations']
+              runOnly: arguments[0]
+                ? {type: 'rule', values: ['color-contrast', 'link-in-text-block']}
+                : {type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']},
+              resultTypes: ['violations'],
+              preload: false
             }).then(found => done(found.violations.map(broken => broken.id + ': ' + broken.help + ': '
                 + broken.nodes.slice(0, 3).map(node => node.html.slice(0, 160) + ' '
                     + node.any.concat(node.all, node.none).map(check => check.message).join('; ')).join(' | '))))
@@ -32,9 +35,20 @@ final class Axe {
 
     /** What the shown page breaks; nothing where it breaks nothing. */
     static List<String> violations(Browser browser) {
+        return violations(browser, false);
+    }
+
+    /** What the shown page breaks by its colours alone, for the page that is otherwise as it was. */
+    static List<String> violationsByColour(Browser browser) {
+        return violations(browser, true);
+    }
+
+    private static List<String> violations(Browser browser, boolean byColour) {
         // The driver's scripts are not the page's, so that the page's policy does not hinder them.
-        browser.driver().executeScript(SCRIPT);
-        Object found = Objects.requireNonNull(browser.driver().executeAsyncScript(ASK));
+        if (browser.driver().executeScript("return typeof axe") instanceof String type && type.equals("undefined")) {
+            browser.driver().executeScript(SCRIPT);
+        }
+        Object found = Objects.requireNonNull(browser.driver().executeAsyncScript(ASK, byColour));
         return ((List<?>) found).stream().map(String::valueOf).toList();
     }
 

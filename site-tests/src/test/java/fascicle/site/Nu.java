@@ -26,7 +26,9 @@ final class Nu {
     /** Warnings that may stand, by a part of their words; the reason beside each. */
     private static final List<String> ALLOWED = List.of(
             // What was bought twice, or read twice, stands under its own word each time.
-            "Duplicate “dt” name");
+            "Duplicate “dt” name",
+            // The maker's words stay as the maker's keyboard writes them.
+            "Text run is not in Unicode Normalization Form C");
 
     private final List<String> said = new ArrayList<>();
     private final SimpleDocumentValidator checker;

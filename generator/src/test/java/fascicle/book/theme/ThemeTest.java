@@ -65,8 +65,8 @@ class ThemeTest {
         "<#include 'other.ftlh'>", "<#-- ${frame?api} -->"})
     void aTemplateThatReachesTooFarIsRefused(String template) throws IOException {
         ThemeBroken broken = refused("one\ntwo\n" + template);
-        assertEquals("entries.ftlh", broken.template());
-        assertEquals(3, broken.line());
+        assertEquals("entries.ftlh", broken.faults().get(0).file());
+        assertEquals(3, broken.faults().get(0).line());
         assertTrue(broken.getMessage().contains("expected"), broken.getMessage());
     }
 
@@ -80,23 +80,23 @@ class ThemeTest {
 
     @Test
     void aBrokenTemplateIsRefusedWithItsLine() throws IOException {
-        assertEquals(2, refused("\n<#if true>").line());
+        assertEquals(2, refused("\n<#if true>").faults().get(0).line());
     }
 
     @Test
     void aMissingFileIsNamed() throws IOException {
         Files.delete(folder.resolve(Theme.STYLE));
-        assertTrue(assertThrows(ThemeBroken.class, () -> Theme.in(folder)).getMessage().startsWith("style.css:1: expected"));
+        assertTrue(assertThrows(ThemeBroken.class, () -> Theme.in(folder)).getMessage().startsWith("style.css:1:1: error: expected"));
         copy(Theme.STYLE);
         Files.delete(folder.resolve("group.ftlh"));
-        assertEquals("group.ftlh", assertThrows(ThemeBroken.class, () -> Theme.in(folder)).template());
+        assertEquals("group.ftlh", assertThrows(ThemeBroken.class, () -> Theme.in(folder)).faults().get(0).file());
     }
 
     @Test
     void aTemplateThatFailsSaysWhere() {
         ThemeBroken.WhileRendering failed =
                 assertThrows(ThemeBroken.WhileRendering.class, () -> rendered("one\n${frame.nothing}"));
-        assertTrue(failed.getMessage().startsWith("entries.ftlh:2: "), failed.getMessage());
+        assertTrue(failed.getMessage().startsWith("entries.ftlh:2:1: error: "), failed.getMessage());
     }
 
     @Test
