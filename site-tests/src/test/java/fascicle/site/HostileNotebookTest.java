@@ -133,6 +133,21 @@ class HostileNotebookTest {
     }
 
     @Test
+    void every_page_is_valid() {
+        assertEquals("", String.join("\n", new Nu().faults(book)));
+    }
+
+    @Test
+    void every_kind_of_page_fits_a_phone_and_breaks_no_rule_of_access() {
+        browser.width(320);
+        assertAll(Kinds.of(book).stream().map(address -> () -> {
+            browser.show(book.file(address));
+            assertEquals(0, browser.sidewaysScroll(), address);
+            assertEquals("", String.join("\n", Axe.violations(browser)), address);
+        }));
+    }
+
+    @Test
     void nothing_that_could_run_is_left_on_a_page() {
         for (String address : book.pages()) {
             Document page = book.page(address);

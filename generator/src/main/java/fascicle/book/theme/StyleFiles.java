@@ -1,8 +1,8 @@
 package fascicle.book.theme;
 
 import java.nio.charset.StandardCharsets;
-import java.util.Map;
-import java.util.TreeMap;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -15,27 +15,45 @@ final class StyleFiles {
     private StyleFiles() {}
 
     /**
-     * The names of the files that a style needs.
+     * A file that a style names.
+     *
+     * @param file its name
+     * @param line the line that names it, from 1
+     * @param column the column, from 1
+     */
+    record Named(String file, int line, int column) {
+
+        /** The fault of a style that names a file which is not there. */
+        ThemeBroken.Fault missing(String style) {
+            return new ThemeBroken.Fault(style, line, column, "found url(\"" + file
+                    + "\"), expected a file of this name in the theme");
+        }
+    }
+
+    /**
+     * The files that a style needs. A style that names anything but a file beside it is at fault: a book carries all
+     * that it shows.
      *
      * @param file the style's own name
      * @param style its bytes
-     * @return names, each with the line that names it first, in order
-     * @throws ThemeBroken if it names anything but a file beside it: a book carries all that it shows
+     * @param faults takes what is wrong
+     * @return what it names, in order
      */
-    static Map<String, Integer> of(String file, byte[] style) throws ThemeBroken {
+    static List<Named> of(String file, byte[] style, List<ThemeBroken.Fault> faults) {
         String text = new String(style, StandardCharsets.UTF_8);
-        Map<String, Integer> names = new TreeMap<>();
+        List<Named> files = new ArrayList<>();
         Matcher named = NAMED.matcher(text);
         while (named.find()) {
-            String written = named.group(1) == null ? "" : named.group(1);
-            Matcher beside = BESIDE.matcher(written);
             int line = 1 + (int) text.substring(0, named.start()).chars().filter(letter -> letter == '\n').count();
-            if (!beside.matches()) {
-                throw new ThemeBroken(file, line, "found “" + named.group() + "”, expected url(\"NAME\") with the name "
-                        + "of a .woff2, .svg or .png file that lies beside the style");
+            int column = named.start() - text.lastIndexOf('\n', named.start() - 1);
+            Matcher beside = BESIDE.matcher(named.group(1) == null ? "" : named.group(1));
+            if (beside.matches()) {
+                files.add(new Named(beside.group(1), line, column));
+            } else {
+                faults.add(new ThemeBroken.Fault(file, line, column, "found “" + named.group() + "”, expected url(\"NAME\") "
+                        + "with the name of a .woff2, .svg or .png file that lies beside the style"));
             }
-            names.putIfAbsent(beside.group(1), line);
         }
-        return names;
+        return files;
     }
 }

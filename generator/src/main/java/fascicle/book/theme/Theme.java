@@ -18,6 +18,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -60,19 +61,25 @@ public final class Theme {
     private Theme(String name, Source source) throws ThemeBroken {
         this.name = name;
         this.models = new PageModels(Words.shipped());
-        this.style = required(source, STYLE);
-        for (Map.Entry<String, Integer> file : StyleFiles.of(STYLE, style).entrySet()) {
-            besideStyle.put(file.getKey(), required(source, file.getKey(), STYLE, file.getValue()));
+        List<ThemeBroken.Fault> faults = new ArrayList<>();
+        this.style = required(source, STYLE, faults);
+        for (StyleFiles.Named named : StyleFiles.of(STYLE, style, faults)) {
+            besideStyle.put(named.file(), required(source, named.file(), named.missing(STYLE), faults));
         }
         Map<String, String> texts = new TreeMap<>();
         for (String template : TEMPLATES) {
-            String text = new String(required(source, template), StandardCharsets.UTF_8);
-            TemplateScreen.check(template, text, TEMPLATES);
+            String text = new String(required(source, template, faults), StandardCharsets.UTF_8);
+            faults.addAll(TemplateScreen.faults(template, text, TEMPLATES));
             texts.put(template, text);
         }
         Configuration configuration = configuration(texts, models);
         for (String template : TEMPLATES) {
-            templates.put(template, parsed(configuration, template));
+            if (faults.stream().noneMatch(fault -> fault.file().equals(template))) {
+                parsed(configuration, template, faults).ifPresent(parsed -> templates.put(template, parsed));
+            }
+        }
+        if (!faults.isEmpty()) {
+            throw new ThemeBroken(faults);
         }
     }
 
@@ -95,7 +102,8 @@ public final class Theme {
      */
     public static Theme shipped(String name) throws ThemeBroken {
         if (!isShipped(name)) {
-            throw new ThemeBroken(name, 1, "expected the name of a theme that comes with the program: longleaf");
+            throw new ThemeBroken(List.of(ThemeBroken.Fault.of(name,
+                    "expected the name of a theme that comes with the program: longleaf")));
         }
         return new Theme(name, file -> {
             try (InputStream stream = Theme.class.getResourceAsStream("/themes/" + name + "/" + file)) {
@@ -179,45 +187,40 @@ public final class Theme {
         try {
             template.process(models.top(page), out);
         } catch (TemplateException failed) {
-            throw new ThemeBroken.WhileRendering(broken(page.template(), failed));
+            throw new ThemeBroken.WhileRendering(TemplateFaults.of(page.template(), failed));
         } catch (IOException failed) {
-            throw new ThemeBroken.WhileRendering(new ThemeBroken(page.template(), 1, String.valueOf(failed.getMessage())));
+            throw new ThemeBroken.WhileRendering(
+                    ThemeBroken.Fault.of(page.template(), String.valueOf(failed.getMessage())));
         }
         return out.toString().getBytes(StandardCharsets.UTF_8);
     }
 
-    private static ThemeBroken broken(String page, TemplateException failed) {
-        String template = failed.getTemplateName();
-        Integer line = failed.getLineNumber();
-        return new ThemeBroken(template == null ? page : template, line == null ? 1 : line,
-                failed.getMessageWithoutStackTop());
+    private static byte[] required(Source source, String file, List<ThemeBroken.Fault> faults) {
+        return required(source, file, ThemeBroken.Fault.of(file, "expected a file of this name in the theme"), faults);
     }
 
-    private static byte[] required(Source source, String file) throws ThemeBroken {
-        return required(source, file, file, 1);
-    }
-
-    /** A file of the theme, which another one of its files may have named. */
-    private static byte[] required(Source source, String file, String namedIn, int line) throws ThemeBroken {
+    private static byte[] required(Source source, String file, ThemeBroken.Fault missing, List<ThemeBroken.Fault> faults) {
         try {
             Optional<byte[]> bytes = source.file(file);
             if (bytes.isPresent()) {
                 return bytes.get();
             }
-            throw new ThemeBroken(namedIn, line, "expected a file “" + file + "” in the theme");
+            faults.add(missing);
         } catch (IOException failed) {
-            throw new ThemeBroken(file, 1, "expected a file that can be read: " + failed.getMessage());
+            faults.add(ThemeBroken.Fault.of(file, "expected a file that can be read: " + failed.getMessage()));
         }
+        return new byte[0];
     }
 
-    private static Template parsed(Configuration configuration, String template) throws ThemeBroken {
+    private static Optional<Template> parsed(Configuration configuration, String template, List<ThemeBroken.Fault> faults) {
         try {
-            return configuration.getTemplate(template);
+            return Optional.of(configuration.getTemplate(template));
         } catch (ParseException broken) {
-            throw new ThemeBroken(template, Math.max(1, broken.getLineNumber()), broken.getEditorMessage());
+            faults.add(TemplateFaults.of(template, broken));
         } catch (IOException failed) {
-            throw new ThemeBroken(template, 1, "expected a template that can be read: " + failed.getMessage());
+            faults.add(ThemeBroken.Fault.of(template, "expected a template that can be read: " + failed.getMessage()));
         }
+        return Optional.empty();
     }
 
     private static Configuration configuration(Map<String, String> texts, PageModels models) {
