@@ -8,10 +8,13 @@ import fascicle.book.compose.CoverComposer;
 import fascicle.book.compose.EntryComposer;
 import fascicle.book.compose.GroupComposer;
 import fascicle.book.compose.ListComposer;
+import fascicle.book.compose.LookUpComposer;
 import fascicle.book.compose.Materials;
 import fascicle.book.data.EntriesCsv;
 import fascicle.book.data.JsonBook;
 import fascicle.book.figures.Figures;
+import fascicle.book.lookup.IndexFile;
+import fascicle.book.lookup.Lookup;
 import fascicle.book.page.Page;
 import fascicle.book.prose.TakenOut;
 import fascicle.book.theme.Theme;
@@ -55,6 +58,7 @@ public final class Book {
         Materials materials = new Materials(workings, edition, addresses, words, theme.styleAddress());
         page("index.html", theme, () -> new CoverComposer(materials).page());
         page("about.html", theme, () -> new AboutComposer(materials).page());
+        page("look-up.html", theme, () -> new LookUpComposer(materials).page());
         page("entries.html", theme, () -> new ListComposer(materials).entries());
         for (EntryWorking working : workings.entries()) {
             addresses.entry(working.id()).ifPresent(leaf ->
@@ -67,8 +71,12 @@ public final class Book {
             }
         }
         files.put(theme.styleAddress(), theme::style);
+        theme.besideStyle().forEach(address -> files.put(address, () -> theme.fileBesideStyle(address)));
+        files.put("scripts/look-up.js", () -> Scripts.bytes("look-up.js"));
         files.put("data/book.json", () -> JsonBook.bytes(workings, edition));
         files.put("data/entries.csv", () -> EntriesCsv.bytes(workings, edition));
+        files.put(IndexFile.ADDRESS, () -> IndexFile.bytes(Lookup.of(workings, words), workings, addresses, words));
+        files.put("scripts/engine.js", () -> Scripts.bytes("engine.js"));
     }
 
     /**
@@ -88,7 +96,7 @@ public final class Book {
     }
 
     /**
-     * Every file of the book: pages, the style, data.
+     * Every file of the book: pages, the style, scripts, data.
      *
      * @return addresses relative to the book's folder, in order
      */

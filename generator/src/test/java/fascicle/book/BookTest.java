@@ -66,11 +66,12 @@ class BookTest {
     @Test
     void everythingHasItsAddress() {
         assertEquals(List.of("about.html", "conditions.html", "conditions/scalded.html", "data/book.json",
-                "data/entries.csv", "days.html", "days/2026-05-09.html", "days/2026-05-20.html", "dyes.html",
+                "data/entries.csv", "data/look-up.js", "days.html", "days/2026-05-09.html", "days/2026-05-20.html", "dyes.html",
                 "dyes/brick.html", "dyes/salt.html", "dyes/white-vinegar.html", "entries.html", BRICK,
                 "entries/2026-05-20-brick-again.html", "entries/2026-05-20-gold.html", "families.html",
-                "families/brown.html", "index.html", "lots.html", "lots/faded-2024.html", "lots/scalded-2025.html",
-                "methods.html", "methods/low-water-simmer.html", "style/longleaf.css", "years.html",
+                "families/brown.html", "index.html", "look-up.html", "lots.html", "lots/faded-2024.html",
+                "lots/scalded-2025.html", "methods.html", "methods/low-water-simmer.html", "scripts/engine.js",
+                "scripts/look-up.js", "style/longleaf.css", "years.html",
                 "years/2026.html"), sample().addresses());
         assertThrows(IllegalArgumentException.class, () -> sample().bytes("entries/nothing.html"));
     }
@@ -87,16 +88,16 @@ class BookTest {
             assertEquals("en", page.select("html").attr("lang"));
             assertEquals(1, page.select("h1").size(), address);
             assertFalse(page.title().isBlank());
-            assertEquals(8, page.select("nav ul.lists a").size());
+            assertEquals(9, page.select("nav ul.lists a").size());
             assertTrue(page.select("meta[http-equiv=Content-Security-Policy]").attr("content")
                     .startsWith("default-src 'none'; style-src 'self';"));
-            assertEquals(0, page.select("script, [style], style, [onclick], [id=''], img, iframe").size(), address);
+            assertEquals(0, page.select("script:not([src]), [style], style, [onclick], [id=''], img, iframe").size(), address);
             assertEquals(page.select("[id]").size(), page.select("[id]").eachAttr("id").stream().distinct().count());
             for (Element way : page.select("[href]")) {
                 String href = way.attr("href");
                 if (href.startsWith("#")) {
                     assertTrue(page.getElementById(href.substring(1)) != null, address + " -> " + href);
-                } else if (!href.startsWith("../look-up.html#")) {
+                } else {
                     String to = URI.create("/" + address).resolve(href).getRawPath().substring(1);
                     String decoded = URLDecoder.decode(to, StandardCharsets.UTF_8);
                     assertTrue(book.addresses().contains(decoded), address + " -> " + href);
@@ -126,6 +127,33 @@ class BookTest {
         assertEquals(List.of("about 40 g", "about 40\u202fg"), cells(page, "Bath", "Table salt").subList(0, 2));
         assertEquals(List.of("0.375\u202fg", "0.75\u202fg", "1.5\u202fg"), cells(page, "For other weights", "Brick"));
         assertTrue(page.select(".caution").text().contains("label on the pack, local rules and licensed practice"));
+    }
+
+    @Test
+    void whatMayBeAskedStandsOnThePageWithItsCounts() {
+        Document page = page(sample(), "look-up.html");
+        assertEquals(List.of("Condition of the needles", "Did it work", "Year", "Nearest to a colour"),
+                page.select("form.ask fieldset > legend").eachText());
+        assertEquals(List.of("Colour family", "Needle lot", "Dye or assistant", "Method"),
+                page.select("form.ask details > summary").eachText());
+        assertEquals(List.of("scalded Scalded 2"), choices(page, "condition"));
+        assertEquals(List.of("worked worked 2", "partly partly 0", "failed failed 0"), choices(page, "verdict"));
+        assertEquals(List.of("2026 2026 3"), choices(page, "year"));
+        assertEquals(List.of("low-water-simmer Simmering in little water 2"), choices(page, "method"));
+    }
+
+    private static List<String> choices(Document page, String part) {
+        return page.select("label.choice:has(input[name=" + part + "])").stream()
+                .map(label -> label.select("input").attr("value") + " " + label.text()).toList();
+    }
+
+    @Test
+    void withoutScriptsThePlainListsLeadToTheSameEntries() {
+        Document page = page(sample(), "look-up.html");
+        List<String> ways = page.select(".without a").eachAttr("href");
+        assertTrue(ways.containsAll(List.of("conditions/scalded.html", "years/2026.html", "entries.html", "dyes.html")),
+                ways.toString());
+        assertEquals(List.of("worked", "partly", "failed"), page.select(".without .verdict").eachText());
     }
 
     @Test
@@ -161,7 +189,8 @@ class BookTest {
         assertEquals("2", fact(page, "Days it worked"));
         assertEquals("0", fact(page, "Days it failed"));
         assertTrue(page.select("section:contains(Start from this recipe)").text().contains("worked on 2 days"));
-        assertEquals(2, page.select("table.specimens tbody tr svg").size());
+        assertEquals(2, page.select("table.specimens tbody tr svg, ul.specimens svg").size());
+        assertEquals("Worked on 2 of 2 days; likely between 3 and 10 in ten.", page.select(".outcome").text());
         assertTrue(page(sample(), "days/2026-05-09.html").select(".notes").text().contains("Rain all day."));
         assertTrue(page(sample(), "lots/faded-2024.html").select("main").text().contains("Nothing here yet."));
     }

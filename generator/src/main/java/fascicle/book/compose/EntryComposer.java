@@ -7,7 +7,9 @@ import fascicle.book.page.EntryPage;
 import fascicle.book.page.EntryRow;
 import fascicle.book.page.Fact;
 import fascicle.book.page.Frame;
+import fascicle.book.page.Hung;
 import fascicle.book.page.Link;
+import fascicle.book.page.Verdict;
 import fascicle.book.words.Words;
 import fascicle.colour.ColourDifference;
 import fascicle.colour.Lab;
@@ -88,12 +90,22 @@ public final class EntryComposer {
                 entry.method().map(method -> ways.to(Shelf.METHODS, method.value())));
     }
 
+    /** An entry's bundle on the sample string. */
+    Hung hung(EntryWorking working) {
+        return new Hung(colours.swatch(working).hung(), ways.entry(working));
+    }
+
     private Facts facts() {
         return new Facts(materials, ways);
     }
 
     private Link day(Entry entry) {
         return ways.to(Shelf.DAYS, entry.date().toString());
+    }
+
+    /** Whether an entry worked. */
+    Optional<Verdict> verdict(Entry entry) {
+        return outcomes.verdict(entry);
     }
 
     private List<Fact> result(EntryWorking working) {

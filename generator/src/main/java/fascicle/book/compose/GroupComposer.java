@@ -5,6 +5,7 @@ import fascicle.book.address.Shelf;
 import fascicle.book.page.Fact;
 import fascicle.book.page.GroupPage;
 import fascicle.book.page.GroupRow;
+import fascicle.book.page.Hung;
 import fascicle.book.page.Markup;
 import fascicle.book.page.Scaling;
 import fascicle.book.page.Step;
@@ -71,7 +72,7 @@ public final class GroupComposer {
         ThingComposer things = new ThingComposer(materials, ways);
         return new GroupPage(ways.frame(ways.list(shelf), leaf.title()), words.say("kind." + shelf.kind().word()),
                 many.flatMap(found -> shares.sentence(found.days())),
-                group.filter(found -> !found.entries().isEmpty()).map(found ->
+                many.filter(found -> !found.entries().isEmpty()).map(found ->
                         ways.lookUp(words.say("look-up.these"), shelf.kind().word(), found.id())),
                 worked.flatMap(found -> Cautions.of(found, materials)), things.facts(shelf, leaf.id()),
                 swatch(shelf, leaf, group), many.flatMap(Group::start).map(this::start),
@@ -88,9 +89,9 @@ public final class GroupComposer {
                 .filter(entry -> entry.worked() && entry.colour().isPresent())
                 .sorted(Comparator.comparingDouble(GroupComposer::hue).thenComparing(EntryWorking::id)).toList();
         int shown = Math.min(worked.size(), MOST_COLOURS);
-        List<GroupPage.Colour> colours = IntStream.range(0, shown)
+        List<Hung> colours = IntStream.range(0, shown)
                 .mapToObj(number -> worked.get(number * worked.size() / shown))
-                .map(entry -> new GroupPage.Colour(this.colours.swatch(entry).small(), ways.entry(entry))).toList();
+                .map(entries::hung).toList();
         int left = worked.size() - shown;
         return colours.isEmpty() ? Optional.empty() : Optional.of(new GroupPage.Colours(colours,
                 left == 0 ? Optional.empty()

@@ -7,11 +7,11 @@ import fascicle.book.page.Link;
 import fascicle.notebook.Cover;
 import fascicle.notebook.Origin;
 import fascicle.workings.EntryWorking;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /** The ways from one page to others, and what stands round it. */
 final class Ways {
@@ -19,6 +19,8 @@ final class Ways {
     private static final String HOME = "index.html";
     private static final String ENTRIES = "entries";
     private static final String LOOK_UP = "look-up.html";
+    private static final Map<String, String> STRINGS = new TreeMap<>(Map.of("string.1-hue", "string.html",
+            "string.2-lightness", "string-by-lightness.html", "string.3-year", "string-by-year.html"));
 
     private final Materials materials;
     private final String root;
@@ -75,10 +77,9 @@ final class Ways {
         return new Link(materials.words().say("list.entries"), Optional.of(root + ENTRIES + ".html"));
     }
 
-    /** The look-up with something chosen. */
-    Link lookUp(String text, String key, String value) {
-        String encoded = URLEncoder.encode(value, StandardCharsets.UTF_8).replace("+", "%20");
-        return new Link(text, Optional.of(root + LOOK_UP + "#" + key + "=" + encoded));
+    /** The page on which entries are looked up. */
+    Link lookUp() {
+        return new Link(materials.words().say("list.look-up"), Optional.of(root + LOOK_UP));
     }
 
     /** Whose a value is, where it was not written for this very thing. */
@@ -89,6 +90,23 @@ final class Ways {
         }
         return origin instanceof Origin.Shared
                 ? Optional.of(Link.plain(materials.words().say("whence.shared"))) : Optional.empty();
+    }
+
+    /** The look-up with one choice made, such as {@code condition} and {@code scalded}. */
+    String lookUp(String group, String chosen) {
+        return root + LOOK_UP + "#" + group + "=" + Leaf.asLink(chosen);
+    }
+
+    /** The same in words of their own. */
+    Link lookUp(String text, String group, String chosen) {
+        return new Link(text, Optional.of(lookUp(group, chosen)));
+    }
+
+    /** The sample string in its orders. */
+    List<Link> strings() {
+        return STRINGS.entrySet().stream()
+                .map(string -> new Link(materials.words().say(string.getKey()), Optional.of(root + string.getValue())))
+                .toList();
     }
 
     /** The frame of a page behind a list. */
@@ -114,13 +132,15 @@ final class Ways {
             trail.addAll(inner);
         }
         List<Frame.Door> doors = new ArrayList<>();
+        doors.add(door(lookUp(), here));
         doors.add(door(allEntries(), here));
         for (Shelf shelf : Shelf.values()) {
             doors.add(door(list(shelf), here));
         }
         return new Frame(cover.language(), title, cover.title(),
                 materials.words().say("edition." + materials.edition().word()), root + HOME, root + "about.html",
-                root + materials.style(), List.copyOf(doors), List.copyOf(trail));
+                root + materials.style(), root + LOOK_UP,
+                List.copyOf(doors), List.copyOf(trail));
     }
 
     private static Frame.Door door(Link list, Link here) {

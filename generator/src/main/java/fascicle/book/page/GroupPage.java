@@ -68,18 +68,10 @@ public record GroupPage(Frame frame, String kind, Optional<String> share, Option
     /**
      * The colours that came of it, in order of hue.
      *
-     * @param colours swatches with the ways to their entries
+     * @param colours bundles on a string
      * @param more the way to the rest
      */
-    public record Colours(List<Colour> colours, Optional<Link> more) {}
-
-    /**
-     * One colour that came of it.
-     *
-     * @param swatch the colour, small
-     * @param entry the way to its entry
-     */
-    public record Colour(Markup swatch, Link entry) {}
+    public record Colours(List<Hung> colours, Optional<Link> more) {}
 
     /**
      * Entries under a heading.

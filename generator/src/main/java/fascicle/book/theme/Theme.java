@@ -18,6 +18,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -36,10 +37,12 @@ public final class Theme {
 
     /** The templates a theme has: one for each kind of page, and the frame they share. */
     static final Set<String> TEMPLATES = new TreeSet<>(Set.of("frame.ftlh", "cover.ftlh", "entries.ftlh", "entry.ftlh",
-            "groups.ftlh", "group.ftlh", "about.ftlh"));
+            "groups.ftlh", "group.ftlh", "about.ftlh", "look-up.ftlh"));
 
     /** The style a theme has. */
     static final String STYLE = "style.css";
+
+    private static final String STYLES = "style/";
 
     /** Where a theme's files come from. */
     private interface Source {
@@ -49,6 +52,7 @@ public final class Theme {
 
     private final String name;
     private final byte[] style;
+    private final Map<String, byte[]> besideStyle = new TreeMap<>();
     private final PageModels models;
     private final Map<String, Template> templates = new TreeMap<>();
 
@@ -56,6 +60,9 @@ public final class Theme {
         this.name = name;
         this.models = new PageModels(Words.shipped());
         this.style = required(source, STYLE);
+        for (Map.Entry<String, Integer> file : StyleFiles.of(STYLE, style).entrySet()) {
+            besideStyle.put(file.getKey(), required(source, file.getKey(), STYLE, file.getValue()));
+        }
         Map<String, String> texts = new TreeMap<>();
         for (String template : TEMPLATES) {
             String text = new String(required(source, template), StandardCharsets.UTF_8);
@@ -119,7 +126,7 @@ public final class Theme {
      * @return an address such as {@code style/longleaf.css}
      */
     public String styleAddress() {
-        return "style/" + name + ".css";
+        return STYLES + name + ".css";
     }
 
     /**
@@ -129,6 +136,30 @@ public final class Theme {
      */
     public byte[] style() {
         return style.clone();
+    }
+
+    /**
+     * The faces and pictures that the style names, which the book publishes beside it.
+     *
+     * @return addresses such as {@code style/alegreya.woff2}, in order
+     */
+    public List<String> besideStyle() {
+        return besideStyle.keySet().stream().map(file -> STYLES + file).toList();
+    }
+
+    /**
+     * A face or picture that the style names.
+     *
+     * @param address one of {@link #besideStyle}
+     * @return its bytes
+     * @throws IllegalArgumentException if the style names no such file
+     */
+    public byte[] fileBesideStyle(String address) {
+        byte[] file = address.startsWith(STYLES) ? besideStyle.get(address.substring(STYLES.length())) : null;
+        if (file == null) {
+            throw new IllegalArgumentException("the style names no such file: " + address);
+        }
+        return file.clone();
     }
 
     /**
@@ -162,12 +193,17 @@ public final class Theme {
     }
 
     private static byte[] required(Source source, String file) throws ThemeBroken {
+        return required(source, file, file, 1);
+    }
+
+    /** A file of the theme, which another one of its files may have named. */
+    private static byte[] required(Source source, String file, String namedIn, int line) throws ThemeBroken {
         try {
             Optional<byte[]> bytes = source.file(file);
             if (bytes.isPresent()) {
                 return bytes.get();
             }
-            throw new ThemeBroken(file, 1, "expected a file of this name in the theme");
+            throw new ThemeBroken(namedIn, line, "expected a file “" + file + "” in the theme");
         } catch (IOException failed) {
             throw new ThemeBroken(file, 1, "expected a file that can be read: " + failed.getMessage());
         }
