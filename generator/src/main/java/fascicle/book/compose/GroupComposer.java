@@ -75,7 +75,7 @@ public final class GroupComposer {
         return new GroupPage(ways.frame(ways.list(shelf), leaf.title()), shelf.kind().word(),
                 words.say("kind." + shelf.kind().word()),
                 many.flatMap(found -> shares.sentence(found.days())),
-                group.filter(found -> !found.entries().isEmpty()).map(found ->
+                many.filter(found -> !found.entries().isEmpty()).map(found ->
                         ways.lookUp(words.say("look-up.these"), shelf.kind().word(), found.id())),
                 worked.flatMap(found -> Cautions.of(found, materials)), things.facts(shelf, leaf.id()),
                 swatch(shelf, leaf, group), many.flatMap(Group::start).map(this::start),
