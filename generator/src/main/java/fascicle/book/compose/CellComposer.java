@@ -38,7 +38,7 @@ final class CellComposer {
     }
 
     /** A cell of a grid; one entry is its own way, several are found behind the way that is given. */
-    Grid.Cell cell(Cell cell, Link behind, Link lookUp) {
+    Grid.Cell cell(Cell cell, Link behind) {
         if (cell.entries().isEmpty()) {
             return new Grid.Cell(Optional.empty());
         }
@@ -50,7 +50,7 @@ final class CellComposer {
                 colour.map(known -> known.toRgb().hex()),
                 cell.median().filter(median -> median.of() == Outcome.Verdict.PARTLY)
                         .map(median -> words.say("grid.of-partly")),
-                new Link(count(cell.entries().size(), cell.days().all()), way.href()), days(cell.days()), lookUp)));
+                new Link(count(cell.entries().size(), cell.days().all()), way.href()), days(cell.days()))));
     }
 
     /** An entry among others. */

@@ -71,16 +71,17 @@ public final class CoverComposer {
         return materials.addresses().leaves(Shelf.CONDITIONS).stream()
                 .map(leaf -> new CoverPage.ListDoor(
                         ways.lookUp(leaf.title(), "condition", leaf.id()),
-                        materials.index().group(Shelf.CONDITIONS, leaf.id()).map(Group::entries).map(List::size).orElse(0)))
+                        materials.index().group(Shelf.CONDITIONS, leaf.id()).map(Group::entries).map(List::size)))
                 .toList();
     }
 
     private List<CoverPage.ListDoor> doors(int entries) {
         List<CoverPage.ListDoor> doors = new ArrayList<>();
-        doors.add(new CoverPage.ListDoor(ways.allEntries(), entries));
+        doors.add(new CoverPage.ListDoor(ways.allEntries(), Optional.of(entries)));
         for (Shelf shelf : Shelf.values()) {
-            doors.add(new CoverPage.ListDoor(ways.list(shelf), materials.addresses().leaves(shelf).size()));
+            doors.add(new CoverPage.ListDoor(ways.list(shelf), Optional.of(materials.addresses().leaves(shelf).size())));
         }
+        ways.sideBySide().forEach(page -> doors.add(new CoverPage.ListDoor(page, Optional.empty())));
         return List.copyOf(doors);
     }
 

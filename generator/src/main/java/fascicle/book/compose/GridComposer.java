@@ -5,7 +5,6 @@ import fascicle.book.page.Grid;
 import fascicle.book.page.GridPage;
 import fascicle.book.page.Link;
 import fascicle.book.words.Words;
-import fascicle.notebook.Ids;
 import fascicle.workings.Group;
 import fascicle.workings.grid.DyeGrid;
 import java.util.ArrayList;
@@ -52,7 +51,7 @@ public final class GridComposer {
             int to = Math.min(from + PIECE, rows);
             String caption = rows <= PIECE ? words.say("grid.caption")
                     : words.say("grid.caption-piece", from + 1, to, rows);
-            pieces.add(laid(caption, grid, grid.rows().subList(from, to), Optional.empty()));
+            pieces.add(laid(caption, grid, grid.rows().subList(from, to)));
         }
         return new GridPage(ways.frame(words.say("grid.title")), List.copyOf(pieces),
                 grid.aside() == 0 ? Optional.empty() : Optional.of(words.say("grid.aside", grid.aside())));
@@ -61,39 +60,37 @@ public final class GridComposer {
     /** A method's results on each condition, by its dyes; nothing where no entry has a place in it. */
     Optional<Grid> ofMethod(String id) {
         return materials.workings().group(Group.Kind.METHOD, id).flatMap(method -> part(
-                words.say("grid.method", method.title()), DyeGrid.of(materials.workings(), method.entries()), Optional.empty()));
+                words.say("grid.method", method.title()), DyeGrid.of(materials.workings(), method.entries())));
     }
 
     /** A dye on each condition, alone and in its mixtures; nothing where no entry has a place in it. */
     Optional<Grid> ofDye(String id) {
         return materials.workings().group(Group.Kind.DYE, id).flatMap(dye -> part(
-                words.say("grid.dye", dye.title()), DyeGrid.ofDye(materials.workings(), id), Optional.of(dye.id())));
+                words.say("grid.dye", dye.title()), DyeGrid.ofDye(materials.workings(), id)));
     }
 
-    private Optional<Grid> part(String caption, DyeGrid grid, Optional<String> here) {
+    private Optional<Grid> part(String caption, DyeGrid grid) {
         List<DyeGrid.Row> tried = grid.rows().stream()
                 .filter(row -> row.cells().stream().anyMatch(cell -> !cell.entries().isEmpty())).toList();
-        return tried.isEmpty() ? Optional.empty() : Optional.of(laid(caption, grid, tried, here));
+        return tried.isEmpty() ? Optional.empty() : Optional.of(laid(caption, grid, tried));
     }
 
-    private Grid laid(String caption, DyeGrid grid, List<DyeGrid.Row> rows, Optional<String> here) {
+    private Grid laid(String caption, DyeGrid grid, List<DyeGrid.Row> rows) {
         return new Grid(caption, words.say("grid.dyes"), grid.conditions().stream().map(ways::condition).toList(),
-                rows.stream().map(row -> row(grid, row, here)).toList());
+                rows.stream().map(row -> row(grid, row)).toList());
     }
 
-    private Grid.Row row(DyeGrid grid, DyeGrid.Row row, Optional<String> here) {
+    private Grid.Row row(DyeGrid grid, DyeGrid.Row row) {
         List<Grid.Cell> laid = new ArrayList<>();
         for (int i = 0; i < row.cells().size(); i++) {
             String condition = grid.conditions().get(i);
-            laid.add(cells.cell(row.cells().get(i), behind(row, condition, here), ways.lookUp(row.dyes(), condition)));
+            laid.add(cells.cell(row.cells().get(i), behind(row, condition)));
         }
         return new Grid.Row(row.dyes().stream().map(dye -> ways.to(Shelf.DYES, dye)).toList(), List.copyOf(laid));
     }
 
-    /** A dye's own page lists its entries; of mixtures, and on that page itself, the condition's does. */
-    private Link behind(DyeGrid.Row row, String condition, Optional<String> here) {
-        String dye = row.dyes().get(0);
-        boolean listed = row.dyes().size() == 1 && here.filter(id -> Ids.same(id, dye)).isEmpty();
-        return listed ? ways.to(Shelf.DYES, dye) : ways.condition(condition);
+    /** A dye's entries on a condition are looked up; those of a mixture stand on the condition's page. */
+    private Link behind(DyeGrid.Row row, String condition) {
+        return row.dyes().size() == 1 ? ways.lookUp(row.dyes().get(0), condition) : ways.condition(condition);
     }
 }

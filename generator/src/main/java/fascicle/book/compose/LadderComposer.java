@@ -72,9 +72,9 @@ public final class LadderComposer {
 
     private Grid.Row row(Ladder ladder, Ladder.Row row) {
         Link condition = ways.condition(row.condition());
-        Link lookUp = ways.lookUp(List.of(ladder.dye()), row.condition());
+        Link lookUp = ways.lookUp(ladder.dye(), row.condition());
         return new Grid.Row(List.of(condition),
-                row.cells().stream().map(cell -> cells.cell(cell, condition, lookUp)).toList());
+                row.cells().stream().map(cell -> cells.cell(cell, lookUp)).toList());
     }
 
     private String depth(Ladder.Rung rung) {

@@ -10,7 +10,6 @@ import fascicle.workings.EntryWorking;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** The ways from one page to others, and what stands round it. */
 final class Ways {
@@ -84,16 +83,25 @@ final class Ways {
         return new Link(text, Optional.of(root + LOOK_UP + "#" + key + "=" + Leaf.asLink(value)));
     }
 
-    /** The way to looking up the entries that hold all these dyes on a condition; without scripts, to the look-up. */
-    Link lookUp(List<String> dyes, String condition) {
-        String asked = dyes.stream().map(dye -> "dye=" + Leaf.asLink(dye) + "&").collect(Collectors.joining())
-                + "condition=" + Leaf.asLink(condition);
-        return new Link(materials.words().say("grid.look-up"), Optional.of(root + LOOK_UP + "#" + asked));
+    /** The look-up with a dye and a condition chosen. */
+    Link lookUp(String dye, String condition) {
+        String asked = "dye=" + Leaf.asLink(dye) + "&condition=" + Leaf.asLink(condition);
+        return new Link(dye, Optional.of(root + LOOK_UP + "#" + asked));
     }
 
     /** The way to a page at the book's top. */
     Link top(String text, String address) {
         return new Link(text, Optional.of(root + address));
+    }
+
+    /** The pages on which swatches lie side by side. */
+    List<Link> sideBySide() {
+        return List.of(side("string"), side("grid"), top(materials.words().say("ladder.title"), "ladders.html"),
+                side("repeats"));
+    }
+
+    private Link side(String word) {
+        return top(materials.words().say(word + ".title"), word + ".html");
     }
 
     /** Whose a value is, where it was not written for this very thing. */
@@ -134,6 +142,7 @@ final class Ways {
         for (Shelf shelf : Shelf.values()) {
             doors.add(door(list(shelf), here));
         }
+        sideBySide().forEach(page -> doors.add(door(page, here)));
         return new Frame(cover.language(), title, cover.title(),
                 materials.words().say("edition." + materials.edition().word()), root + HOME, root + "about.html",
                 root + materials.style(), root + LOOK_UP,

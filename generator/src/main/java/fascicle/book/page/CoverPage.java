@@ -28,9 +28,9 @@ public record CoverPage(Frame frame, Optional<String> maker, String counts, List
      * The way to a list.
      *
      * @param list the way
-     * @param count how many it holds
+     * @param count how many it holds; nothing where it lays swatches side by side
      */
-    public record ListDoor(Link list, int count) {}
+    public record ListDoor(Link list, Optional<Integer> count) {}
 
     /**
      * A dye day.

@@ -37,8 +37,7 @@ public record Grid(String caption, String corner, List<Link> columns, List<Row> 
      * @param of which entries the colour is taken from, where it is not what worked
      * @param entries how many entries on how many days, with a way to them
      * @param days on how many days it worked, partly worked, failed
-     * @param lookUp the way to looking these very entries up
      */
     public record Tried(Markup swatch, String colour, Optional<String> hex, Optional<String> of, Link entries,
-            List<Verdict> days, Link lookUp) {}
+            List<Verdict> days) {}
 }
