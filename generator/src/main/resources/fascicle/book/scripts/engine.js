@@ -482,7 +482,7 @@
 
     function inOrder(found, order, de00) {
       var entries = [], by = null;
-      if (order === 'near') {
+      if (order === 'near' && de00) {
         by = nearest.order = nearest.order || sorted(function (i) { return isNaN(de00[i]) ? Infinity : de00[i]; });
       } else if (KEYS.hasOwnProperty(order)) {
         by = orders[order] = orders[order] || sorted(KEYS[order]);
