@@ -25,7 +25,8 @@ class PlainTextTest {
         "![a pot](pot.jpg) on the stove", "[x]: ../secret.md\n\nsee [x]", "<!-- not for you -->seen", "<script>hidden</script> shown",
         "caf&eacute; &amp; tea", "a\\*b", "```\ncode here\n```", "`in line` code", "[not a link](at all, no)", "[a](b(c)d) e",
         "<https://example.org/page>", "line one\nline two  \nline three", "~~~ fence\ntext\n~~~", "> quoted\n> words", "snake_case_word",
-        "[link][ref]\n\n[ref]: /x 'title'", "a [b]( c ) d", "x<b>y</b>z", "___", "", "3*4 = 12", "[](empty) text", "2. to 3. cups"})
+        "[link][ref]\n\n[ref]: /x 'title'", "a [b]( c ) d", "x<b>y</b>z", "___", "", "3*4 = 12", "[](empty) text", "2. to 3. cups", "we took\n14. days", "1) one\n2) two\n\n7. seven\n8. eight",
+        "*all* of **it**, and ***more***", "`a`b", "a*`b`*c", "  3. indented", "text [x]\n[y]", "text\n1. item", "[a](u \"title\") b"})
     void theWordsAreThoseOfThePage(String markdown) {
         String page = Jsoup.parseBodyFragment(new Prose(file -> Optional.empty()).html(note(markdown), "").html())
                 .body().text();
