@@ -14,12 +14,15 @@ import fascicle.notebook.Notebook;
 import fascicle.notebook.edition.EditionCut;
 import fascicle.workings.Proofreading;
 import fascicle.workings.Workings;
+import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -72,14 +75,18 @@ final class PublishCommand implements Callable<Integer> {
             return Status.ERRORS;
         }
         Notebook cut = EditionCut.of(NotebookFolder.withCover(proof.notebook()), edition);
-        Book book = Book.of(Workings.of(cut), edition, theme(cut.cover().theme()));
-        Bound bound = bind(book);
+        Bound bound;
+        try {
+            bound = bind(Book.of(Workings.of(cut), edition, theme(cut.cover().theme())));
+        } catch (ThemeBroken broken) {
+            return unusable(broken);
+        }
         terminal.say(summary(cut, bound, begun));
         terminal.print(target.resolve("index.html").toString());
         return Status.DONE;
     }
 
-    private Theme theme(String named) {
+    private Theme theme(String named) throws ThemeBroken {
         if (theme == null && !Theme.isShipped(named)) {
             throw new WrongNotebook("notebook.yaml names the theme “" + named + "”, which does not come with Fascicle; "
                     + "write “theme: " + Cover.UNSAID.theme() + "” there, or name a folder with a look of your own by "
@@ -88,36 +95,43 @@ final class PublishCommand implements Callable<Integer> {
         if (theme != null && !Files.isDirectory(theme)) {
             throw new WrongCall("There is no folder “" + theme + "”; name the folder of a theme by --theme.");
         }
-        try {
-            return theme == null ? Theme.shipped(named) : Theme.in(theme);
-        } catch (ThemeBroken broken) {
-            throw unusable(broken);
-        }
+        return theme == null ? Theme.shipped(named) : Theme.in(theme);
     }
 
-    private Bound bind(Book book) throws IOException {
+    /** Writes every page, and finishes only if the theme failed on none; what lies in the book's folder stays until then. */
+    private Bound bind(Book book) throws IOException, ThemeBroken {
         try (Binding binding = Binding.open(target, notebook, edition.word())) {
             List<String> addresses = book.addresses();
             AtomicInteger done = new AtomicInteger();
+            Set<ThemeBroken.Fault> faults = ConcurrentHashMap.newKeySet();
             addresses.parallelStream().forEach(address -> {
-                put(binding, address, book.bytes(address));
+                try {
+                    put(binding, address, book.bytes(address));
+                } catch (ThemeBroken.WhileRendering broken) {
+                    faults.add(broken.fault());
+                }
                 int count = done.incrementAndGet();
                 if (count % STEP == 0) {
                     terminal.progress("page " + count + " of " + addresses.size());
                 }
             });
             terminal.progressDone();
+            if (!faults.isEmpty()) {
+                throw new ThemeBroken(List.copyOf(faults));
+            }
             return binding.finish();
         } catch (TargetRefused refused) {
             throw new WrongCall(String.valueOf(refused.getMessage()));
-        } catch (ThemeBroken.WhileRendering broken) {
-            throw unusable(broken);
         }
     }
 
-    private static WrongCall unusable(Exception broken) {
-        return new WrongCall("This theme cannot be used: " + broken.getMessage() + "; mend it, or publish without "
-                + "--theme.");
+    /** A theme's faults are told like a notebook's, each with the file's way from where the maker stands. */
+    private int unusable(ThemeBroken broken) {
+        String folder = theme == null ? "" : theme.toString().replace(File.separatorChar, '/') + "/";
+        broken.faults().forEach(fault -> terminal.say(folder + fault));
+        terminal.say(plural(broken.faults().size(), "error", "errors") + " in the theme. No book was written: mend "
+                + (broken.faults().size() == 1 ? "it" : "them") + ", or publish without --theme.");
+        return Status.ERRORS;
     }
 
     private static void put(Binding binding, String address, byte[] bytes) {

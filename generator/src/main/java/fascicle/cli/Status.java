@@ -5,7 +5,7 @@ final class Status {
 
     /** Done. */
     static final int DONE = 0;
-    /** The notebook has errors, or nothing was found. */
+    /** The notebook or its theme has errors, or nothing was found. */
     static final int ERRORS = 1;
     /** The call is wrong. */
     static final int WRONG_CALL = 2;

@@ -151,23 +151,8 @@ class PublishTest {
             written.with("notebook.yaml", "form: 1\ntheme: " + name + "\n");
             publish().ends(1).says("“" + name + "”", "write “theme: longleaf”", "--theme");
         }
-        publish("--theme", folder.resolve("nowhere")).ends(2).says("There is no folder", "name the folder of a theme");
-        publish("--theme", notebook).ends(2).says("This theme cannot be used", "mend it");
         assertFalse(Files.exists(book.getParent()));
         publish("--theme", Path.of("..", "themes", "longleaf")).ends(0);
-    }
-
-    @Test
-    void aThemeThatFailsOnAPageLeavesNoBook() throws IOException {
-        Path theme = Files.createDirectory(folder.resolve("theme"));
-        try (var files = Files.list(Path.of("..", "themes", "longleaf"))) {
-            for (Path file : files.toList()) {
-                Files.copy(file, theme.resolve(file.getFileName().toString()));
-            }
-        }
-        Files.writeString(theme.resolve("entry.ftlh"), "${page.nothing.at.all}");
-        publish("--theme", theme).ends(2).says("This theme cannot be used: entry.ftlh:1: ");
-        assertFalse(Files.exists(book.getParent()));
     }
 
     @Test

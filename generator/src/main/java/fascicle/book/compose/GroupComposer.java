@@ -2,10 +2,11 @@ package fascicle.book.compose;
 
 import fascicle.book.address.Leaf;
 import fascicle.book.address.Shelf;
-import fascicle.book.page.EntryRow;
 import fascicle.book.page.Fact;
+import fascicle.book.page.Grid;
 import fascicle.book.page.GroupPage;
 import fascicle.book.page.GroupRow;
+import fascicle.book.page.Hanging;
 import fascicle.book.page.Markup;
 import fascicle.book.page.Scaling;
 import fascicle.book.page.Step;
@@ -13,20 +14,28 @@ import fascicle.book.words.Words;
 import fascicle.colour.Lab;
 import fascicle.notebook.Note;
 import fascicle.workings.ColourFigures;
+import fascicle.workings.EntryWorking;
 import fascicle.workings.Group;
 import fascicle.workings.MethodWorking;
+import fascicle.workings.grid.SampleString;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Pages of what entries have in common, and their rows in lists. */
 public final class GroupComposer {
+
+    private static final int BEST = 3;
+    private static final int MOST_COLOURS = 24;
 
     private final Materials materials;
     private final Ways ways;
     private final Words words;
     private final EntryComposer entries;
     private final ColourComposer colours;
+    private final Shares shares;
 
     /**
      * Composes pages of groups.
@@ -43,6 +52,7 @@ public final class GroupComposer {
         this.words = materials.words();
         this.entries = new EntryComposer(materials, ways);
         this.colours = new ColourComposer(materials, ways);
+        this.shares = new Shares(words);
     }
 
     /**
@@ -54,18 +64,52 @@ public final class GroupComposer {
      */
     public GroupPage page(Shelf shelf, Leaf leaf) {
         Optional<Group> group = materials.index().group(shelf, leaf.id());
+        // One day's pots all stand before the reader: there is nothing to count or to choose.
+        Optional<Group> many = group.filter(found -> shelf != Shelf.DAYS);
         Optional<MethodWorking> method =
                 shelf == Shelf.METHODS ? materials.workings().method(leaf.id()) : Optional.empty();
         Optional<Worked> worked = method.map(Worked::of);
         List<Step> steps = worked.map(new RecipeComposer(materials, ways)::steps).orElse(List.of());
         Optional<Scaling> scaling = method.flatMap(found -> new ScalingComposer(materials).of(found.method().id()));
-        List<EntryRow> rows = group.map(found -> found.entries().stream().map(entries::row).toList()).orElse(List.of());
         ThingComposer things = new ThingComposer(materials, ways);
-        return new GroupPage(ways.frame(ways.list(shelf), leaf.title()), words.say("kind." + shelf.kind().word()),
+        return new GroupPage(ways.frame(ways.list(shelf), leaf.title()), shelf.kind().word(),
+                words.say("kind." + shelf.kind().word()),
+                many.flatMap(found -> shares.sentence(found.days())),
+                many.filter(found -> !found.entries().isEmpty()).map(found ->
+                        ways.lookUp(words.say("look-up.these"), shelf.kind().word(), found.id())),
                 worked.flatMap(found -> Cautions.of(found, materials)), things.facts(shelf, leaf.id()),
-                group.map(this::counts).orElse(List.of()), swatch(shelf, leaf, group),
-                group.flatMap(Group::start).map(this::start), steps, scaling,
-                notes(things.notes(shelf, leaf.id())), rows);
+                swatch(shelf, leaf, group), many.flatMap(Group::start).map(this::start),
+                many.map(found -> found.best(BEST)).orElse(List.of()).stream().map(entries::note).toList(),
+                group.map(found -> new PartedComposer(materials, ways).of(shelf, found)).orElse(List.of()),
+                grids(shelf, leaf), many.flatMap(this::colours), steps, scaling,
+                notes(things.notes(shelf, leaf.id())), group.map(this::counts).orElse(List.of()),
+                group.map(found -> new SheafComposer(materials, ways).of(shelf, found)).orElse(List.of()));
+    }
+
+    /** The colours of what worked, by hue; of many, as many as fit, spread over all of them. */
+    private Optional<GroupPage.Colours> colours(Group group) {
+        List<EntryWorking> worked = group.entries().stream()
+                .filter(EntryWorking::worked).toList();
+        List<EntryWorking> hung = SampleString.HUE.of(worked);
+        int shown = Math.min(hung.size(), MOST_COLOURS);
+        List<Hanging> colours = IntStream.range(0, shown)
+                .mapToObj(number -> hung.get((int) ((long) number * hung.size() / shown)))
+                .map(new CellComposer(materials, ways)::hanging).toList();
+        int left = hung.size() - shown;
+        return colours.isEmpty() ? Optional.empty() : Optional.of(new GroupPage.Colours(colours,
+                left == 0 ? Optional.empty()
+                        : Optional.of(ways.lookUp(words.say("more", left), group.kind().word(), group.id()))));
+    }
+
+    /** A method's results on each condition; a dye's depths, and what it gave alone and in mixtures. */
+    private List<Grid> grids(Shelf shelf, Leaf leaf) {
+        GridComposer grids = new GridComposer(materials, ways);
+        return switch (shelf) {
+            case METHODS -> grids.ofMethod(leaf.id()).stream().toList();
+            case DYES -> Stream.concat(new LadderComposer(materials, ways).ofDye(leaf.id()).stream(),
+                    grids.ofDye(leaf.id()).stream()).toList();
+            case DAYS, LOTS, CONDITIONS, FAMILIES, YEARS -> List.of();
+        };
     }
 
     /** A group's row in a list. */
@@ -86,7 +130,7 @@ public final class GroupComposer {
     }
 
     private GroupPage.Start start(Group.Start start) {
-        return new GroupPage.Start(ways.entry(start.entry()), words.say("start.days", start.days()));
+        return new GroupPage.Start(entries.note(start.entry()), words.say("start.days", start.days()));
     }
 
     private List<Markup> notes(List<Note> notes) {

@@ -14,7 +14,7 @@ import org.jsoup.parser.Parser;
  * The maker's words as HTML that is safe to publish: Markdown, then a cleaner with a list of what may stay.
  *
  * <p>Links to other files of the notebook lead to the book's pages, where this edition has them; pictures give way to
- * their words; headings step down below the page's own.
+ * their words; headings step down below the page's own, and what stands in the wrong place is mended.
  */
 public final class Prose {
 
@@ -54,6 +54,7 @@ public final class Prose {
             }
         }
         Document clean = SafeHtml.clean(dirty);
+        Nesting.mend(clean.body());
         clean.getElementsByTag("table").wrap("<div class=\"scroll\" tabindex=\"0\"></div>");
         clean.outputSettings().prettyPrint(false).escapeMode(Entities.EscapeMode.xhtml);
         return new Markup(clean.body().html());

@@ -3,6 +3,7 @@ package fascicle.book.theme;
 import fascicle.book.page.Markup;
 import fascicle.book.page.Page;
 import fascicle.book.words.Words;
+import fascicle.notebook.read.Suggestion;
 import freemarker.core.HTMLOutputFormat;
 import freemarker.template.ObjectWrapper;
 import freemarker.template.SimpleNumber;
@@ -17,10 +18,12 @@ import freemarker.template.TemplateScalarModel;
 import freemarker.template.TemplateSequenceModel;
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.NullUnmarked;
 import org.jspecify.annotations.Nullable;
 
@@ -47,7 +50,13 @@ final class PageModels implements ObjectWrapper {
     private final TemplateMethodModelEx say;
 
     PageModels(Words words) {
-        this.say = given -> words.say(text(given.get(0)), rest(given));
+        this.say = given -> {
+            String key = given.isEmpty() ? "" : text(given.get(0));
+            if (!words.keys().contains(key)) {
+                throw new TemplateModelException("the book has no words for “" + key + "”" + meant(key, words.keys()));
+            }
+            return words.say(key, rest(given));
+        };
     }
 
     /** The top of a template's world: a page's components, and {@code say}. */
@@ -97,7 +106,7 @@ final class PageModels implements ObjectWrapper {
             public TemplateModel get(String key) throws TemplateModelException {
                 Method component = components.get(key);
                 if (component == null) {
-                    return null;
+                    throw unknown(record.getClass(), key);
                 }
                 try {
                     return wrap(component.invoke(record));
@@ -111,6 +120,17 @@ final class PageModels implements ObjectWrapper {
                 return false;
             }
         };
+    }
+
+    /** A name that is nowhere is a slip of whoever wrote the template, even where what may be missing is allowed for. */
+    private static TemplateModelException unknown(Class<?> record, String key) {
+        List<String> known = Stream.of(record.getRecordComponents()).map(RecordComponent::getName).toList();
+        return new TemplateModelException("“" + key + "” is nothing that " + record.getSimpleName() + " has"
+                + meant(key, known) + "; it has: " + String.join(", ", known));
+    }
+
+    private static String meant(String name, Collection<String> known) {
+        return Suggestion.of(name, known).map(nearest -> " (did you mean “" + nearest + "”?)").orElse("");
     }
 
     private TemplateModel wrapList(List<?> list) {

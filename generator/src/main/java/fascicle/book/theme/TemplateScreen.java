@@ -1,5 +1,6 @@
 package fascicle.book.theme;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -38,26 +39,31 @@ final class TemplateScreen {
      * @param name its file name
      * @param text its text
      * @param others the file names it may bring in
-     * @throws ThemeBroken where it reaches too far
+     * @return where it reaches too far
      */
-    static void check(String name, String text, Set<String> others) throws ThemeBroken {
-        for (Map.Entry<Pattern, String> refused : List.copyOf(REFUSED.entrySet())) {
+    static List<ThemeBroken.Fault> faults(String name, String text, Set<String> others) {
+        List<ThemeBroken.Fault> faults = new ArrayList<>();
+        for (Map.Entry<Pattern, String> refused : REFUSED.entrySet()) {
             Matcher found = refused.getKey().matcher(text);
-            if (found.find()) {
-                throw new ThemeBroken(name, line(text, found.start()), refused.getValue().formatted(found.group()));
+            while (found.find()) {
+                faults.add(fault(name, text, found.start(), refused.getValue().formatted(found.group())));
             }
         }
         Matcher other = OTHER_FILE.matcher(text);
         while (other.find()) {
             String file = other.group(1).isEmpty() ? "" : other.group(1).substring(1, other.group(1).length() - 1);
             if (!others.contains(file)) {
-                throw new ThemeBroken(name, line(text, other.start()),
-                        "expected the quoted name of a template of this theme, not " + other.group());
+                faults.add(fault(name, text, other.start(),
+                        "expected the quoted name of a template of this theme, not " + other.group()));
             }
         }
+        return faults;
     }
 
-    private static int line(String text, int position) {
-        return 1 + (int) text.substring(0, position).chars().filter(character -> character == '\n').count();
+    private static ThemeBroken.Fault fault(String name, String text, int position, String message) {
+        String before = text.substring(0, position);
+        int line = 1 + (int) before.chars().filter(character -> character == '\n').count();
+        String lineBefore = before.substring(before.lastIndexOf('\n') + 1);
+        return new ThemeBroken.Fault(name, line, 1 + lineBefore.codePointCount(0, lineBefore.length()), message);
     }
 }

@@ -18,6 +18,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -34,12 +36,15 @@ import java.util.TreeSet;
  */
 public final class Theme {
 
-    /** The templates a theme has: one for each kind of page, and the frame they share. */
+    /** The templates a theme has: one for each kind of page, the frame they share, and swatches side by side. */
     static final Set<String> TEMPLATES = new TreeSet<>(Set.of("frame.ftlh", "cover.ftlh", "entries.ftlh", "entry.ftlh",
-            "groups.ftlh", "group.ftlh", "about.ftlh"));
+            "groups.ftlh", "group.ftlh", "about.ftlh", "look-up.ftlh", "swatches.ftlh", "grid.ftlh", "ladders.ftlh",
+            "repeats.ftlh", "string.ftlh"));
 
     /** The style a theme has. */
     static final String STYLE = "style.css";
+
+    private static final String STYLES = "style/";
 
     /** Where a theme's files come from. */
     private interface Source {
@@ -49,22 +54,32 @@ public final class Theme {
 
     private final String name;
     private final byte[] style;
+    private final Map<String, byte[]> besideStyle = new TreeMap<>();
     private final PageModels models;
     private final Map<String, Template> templates = new TreeMap<>();
 
     private Theme(String name, Source source) throws ThemeBroken {
         this.name = name;
         this.models = new PageModels(Words.shipped());
-        this.style = required(source, STYLE);
+        List<ThemeBroken.Fault> faults = new ArrayList<>();
+        this.style = required(source, STYLE, faults);
+        for (StyleFiles.Named named : StyleFiles.of(STYLE, style, faults)) {
+            besideStyle.put(named.file(), required(source, named.file(), named.missing(STYLE), faults));
+        }
         Map<String, String> texts = new TreeMap<>();
         for (String template : TEMPLATES) {
-            String text = new String(required(source, template), StandardCharsets.UTF_8);
-            TemplateScreen.check(template, text, TEMPLATES);
+            String text = new String(required(source, template, faults), StandardCharsets.UTF_8);
+            faults.addAll(TemplateScreen.faults(template, text, TEMPLATES));
             texts.put(template, text);
         }
         Configuration configuration = configuration(texts, models);
         for (String template : TEMPLATES) {
-            templates.put(template, parsed(configuration, template));
+            if (faults.stream().noneMatch(fault -> fault.file().equals(template))) {
+                parsed(configuration, template, faults).ifPresent(parsed -> templates.put(template, parsed));
+            }
+        }
+        if (!faults.isEmpty()) {
+            throw new ThemeBroken(faults);
         }
     }
 
@@ -87,7 +102,8 @@ public final class Theme {
      */
     public static Theme shipped(String name) throws ThemeBroken {
         if (!isShipped(name)) {
-            throw new ThemeBroken(name, 1, "expected the name of a theme that comes with the program: longleaf");
+            throw new ThemeBroken(List.of(ThemeBroken.Fault.of(name,
+                    "expected the name of a theme that comes with the program: longleaf")));
         }
         return new Theme(name, file -> {
             try (InputStream stream = Theme.class.getResourceAsStream("/themes/" + name + "/" + file)) {
@@ -119,7 +135,7 @@ public final class Theme {
      * @return an address such as {@code style/longleaf.css}
      */
     public String styleAddress() {
-        return "style/" + name + ".css";
+        return STYLES + name + ".css";
     }
 
     /**
@@ -129,6 +145,30 @@ public final class Theme {
      */
     public byte[] style() {
         return style.clone();
+    }
+
+    /**
+     * The faces and pictures that the style names, which the book publishes beside it.
+     *
+     * @return addresses such as {@code style/alegreya.woff2}, in order
+     */
+    public List<String> besideStyle() {
+        return besideStyle.keySet().stream().map(file -> STYLES + file).toList();
+    }
+
+    /**
+     * A face or picture that the style names.
+     *
+     * @param address one of {@link #besideStyle}
+     * @return its bytes
+     * @throws IllegalArgumentException if the style names no such file
+     */
+    public byte[] fileBesideStyle(String address) {
+        byte[] file = address.startsWith(STYLES) ? besideStyle.get(address.substring(STYLES.length())) : null;
+        if (file == null) {
+            throw new IllegalArgumentException("the style names no such file: " + address);
+        }
+        return file.clone();
     }
 
     /**
@@ -147,40 +187,40 @@ public final class Theme {
         try {
             template.process(models.top(page), out);
         } catch (TemplateException failed) {
-            throw new ThemeBroken.WhileRendering(broken(page.template(), failed));
+            throw new ThemeBroken.WhileRendering(TemplateFaults.of(page.template(), failed));
         } catch (IOException failed) {
-            throw new ThemeBroken.WhileRendering(new ThemeBroken(page.template(), 1, String.valueOf(failed.getMessage())));
+            throw new ThemeBroken.WhileRendering(
+                    ThemeBroken.Fault.of(page.template(), String.valueOf(failed.getMessage())));
         }
         return out.toString().getBytes(StandardCharsets.UTF_8);
     }
 
-    private static ThemeBroken broken(String page, TemplateException failed) {
-        String template = failed.getTemplateName();
-        Integer line = failed.getLineNumber();
-        return new ThemeBroken(template == null ? page : template, line == null ? 1 : line,
-                failed.getMessageWithoutStackTop());
+    private static byte[] required(Source source, String file, List<ThemeBroken.Fault> faults) {
+        return required(source, file, ThemeBroken.Fault.of(file, "expected a file of this name in the theme"), faults);
     }
 
-    private static byte[] required(Source source, String file) throws ThemeBroken {
+    private static byte[] required(Source source, String file, ThemeBroken.Fault missing, List<ThemeBroken.Fault> faults) {
         try {
             Optional<byte[]> bytes = source.file(file);
             if (bytes.isPresent()) {
                 return bytes.get();
             }
-            throw new ThemeBroken(file, 1, "expected a file of this name in the theme");
+            faults.add(missing);
         } catch (IOException failed) {
-            throw new ThemeBroken(file, 1, "expected a file that can be read: " + failed.getMessage());
+            faults.add(ThemeBroken.Fault.of(file, "expected a file that can be read: " + failed.getMessage()));
         }
+        return new byte[0];
     }
 
-    private static Template parsed(Configuration configuration, String template) throws ThemeBroken {
+    private static Optional<Template> parsed(Configuration configuration, String template, List<ThemeBroken.Fault> faults) {
         try {
-            return configuration.getTemplate(template);
+            return Optional.of(configuration.getTemplate(template));
         } catch (ParseException broken) {
-            throw new ThemeBroken(template, Math.max(1, broken.getLineNumber()), broken.getEditorMessage());
+            faults.add(TemplateFaults.of(template, broken));
         } catch (IOException failed) {
-            throw new ThemeBroken(template, 1, "expected a template that can be read: " + failed.getMessage());
+            faults.add(ThemeBroken.Fault.of(template, "expected a template that can be read: " + failed.getMessage()));
         }
+        return Optional.empty();
     }
 
     private static Configuration configuration(Map<String, String> texts, PageModels models) {

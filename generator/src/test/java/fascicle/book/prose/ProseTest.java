@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ProseTest {
@@ -32,8 +33,27 @@ class ProseTest {
     }
 
     @Test
-    void headingsStandBelowThePagesOwn() {
-        assertEquals("<h3>One</h3>\n<h4>Two</h4>\n<h6>Six</h6>", html("# One\n\n## Two\n\n###### Six").strip());
+    void headingsStandBelowThePagesOwnAndSkipNoLevel() {
+        assertEquals("<h3>One</h3>\n<h4>Two</h4>\n<h5>Six</h5>", html("# One\n\n## Two\n\n###### Six").strip());
+        assertEquals("<h3>Two</h3>\n<h4>Three</h4>\n<h3>One</h3>", html("## Two\n\n### Three\n\n# One").strip());
+    }
+
+    /** What may stand in what: the HTML standard, content models of each element. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "<blockquote><b>one<ul><li>two</li></ul></b></blockquote> | <blockquote>one<ul><li>two</li></ul></blockquote>",
+        "<h2><p>one</p></h2> | <p>one</p>",
+        "<li>one</li> | one",
+        "<ul>one<p>two</p><li>three</li></ul> | <ul><li>one</li><li><p>two</p></li><li>three</li></ul>",
+        "<dl><dt>one</dt><dd>two</dd></dl> | <dl><dt>one</dt><dd>two</dd></dl>",
+        "<dl><dd>one</dd><dt>two</dt></dl> | <div><div>one</div><div>two</div></div>",
+        "<dd>one</dd> | one",
+        "<h3></h3> | ''",
+        "<table><tr><td>1<td>2<tr><td>3</table> | <div class=\"scroll\" tabindex=\"0\"><table><tbody><tr><td>1</td>"
+            + "<td>2</td></tr><tr><td>3</td><td></td></tr></tbody></table></div>",
+        "<table><caption>one</caption><tr></tr></table> | one"})
+    void whatStandsInTheWrongPlaceIsMended(String written, String published) {
+        assertEquals(published, html(written).replaceAll(">\\s+<", "><").strip());
     }
 
     @Test
