@@ -67,6 +67,15 @@ public final class Folding {
         int from = 0;
         int at = 0;
         while (at < folded.length()) {
+            char unit = folded.charAt(at);
+            if (unit < 128) {
+                if (!isPlain(unit)) {
+                    word(folded, from, at, words);
+                    from = at + 1;
+                }
+                at++;
+                continue;
+            }
             int point = folded.codePointAt(at);
             int next = at + Character.charCount(point);
             if (!isOfWords(point)) {
@@ -78,6 +87,10 @@ public final class Folding {
         word(folded, from, at, words);
     }
 
+    private static boolean isPlain(char unit) {
+        return unit >= 'a' && unit <= 'z' || unit >= '0' && unit <= '9';
+    }
+
     private static void word(String folded, int from, int to, Consumer<String> words) {
         if (from < to) {
             int end = Math.min(to, from + LONGEST);
@@ -87,9 +100,6 @@ public final class Folding {
     }
 
     private static boolean isOfWords(int point) {
-        if (point < 128) {
-            return point >= 'a' && point <= 'z' || point >= '0' && point <= '9' || point >= 'A' && point <= 'Z';
-        }
         int type = Character.getType(point);
         return Character.isLetter(point) || type == Character.DECIMAL_DIGIT_NUMBER || type == Character.LETTER_NUMBER
                 || type == Character.OTHER_NUMBER;

@@ -19,11 +19,9 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
@@ -169,27 +167,21 @@ final class Gathered {
 
     private Map<String, Postings> leads() {
         Map<String, Postings> leads = new HashMap<>();
-        List<Set<String>> own = entries.parallelStream().map(working -> wordsOf(texts(working.entry()))).toList();
-        for (int number = 0; number < own.size(); number++) {
-            add(leads, own.get(number), number);
+        for (int number = 0; number < entries.size(); number++) {
+            add(leads, texts(entries.get(number).entry()), number);
         }
         for (int set = 0; set < sets.size(); set++) {
-            add(leads, wordsOf(setTexts.get(set)), entries.size() + set);
+            add(leads, setTexts.get(set), entries.size() + set);
         }
         return leads;
     }
 
-    private static void add(Map<String, Postings> leads, Set<String> words, int number) {
-        words.forEach(word -> leads.computeIfAbsent(word, unused -> new Postings()).add(number));
+    private static void add(Map<String, Postings> leads, Stream<String> texts, int number) {
+        texts.forEach(text -> Folding.words(text,
+                word -> leads.computeIfAbsent(word, unused -> new Postings()).add(number)));
     }
 
     private static Stream<String> texts(Entry entry) {
         return Stream.concat(Stream.of(entry.called(), entry.tag().map(Noted::value).orElse("")), texts(entry.notes()));
-    }
-
-    private static Set<String> wordsOf(Stream<String> texts) {
-        Set<String> words = new HashSet<>();
-        texts.forEach(text -> Folding.words(text, words::add));
-        return words;
     }
 }

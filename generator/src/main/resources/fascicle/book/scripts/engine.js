@@ -390,10 +390,10 @@
       return true;
     }
 
-    // Typing on asks again for the words before; a few answers are kept.
-    var kept = new Map();
+    // Typing on asks again for the words before. The first letters lead to most and are kept for good.
+    var kept = {letters: new Map(), words: new Map()};
     function findWord(word) {
-      var found = kept.get(word);
+      var before = word.length < 3 ? kept.letters : kept.words, found = before.get(word);
       if (!found) {
         var from = bound(word), to = bound(word, true);
         if (from < to) {
@@ -404,8 +404,8 @@
           var taken = slips(word);
           found = {set: ledTo(taken.map(function (at) { return [at, at + 1]; })), instead: taken};
         }
-        if (kept.size >= KEPT) kept.delete(kept.keys().next().value);
-        kept.set(word, found);
+        if (kept.words.size >= KEPT) kept.words.delete(kept.words.keys().next().value);
+        before.set(word, found);
       }
       return found;
     }
@@ -482,7 +482,7 @@
 
     function inOrder(found, order, de00) {
       var entries = [], by = null;
-      if (order === 'near') {
+      if (order === 'near' && de00) {
         by = nearest.order = nearest.order || sorted(function (i) { return isNaN(de00[i]) ? Infinity : de00[i]; });
       } else if (KEYS.hasOwnProperty(order)) {
         by = orders[order] = orders[order] || sorted(KEYS[order]);

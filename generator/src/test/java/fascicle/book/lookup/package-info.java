@@ -1,0 +1,3 @@
+/** Tests of looking entries up. */
+@org.jspecify.annotations.NullMarked
+package fascicle.book.lookup;
