@@ -6,12 +6,19 @@ import fascicle.book.address.Shelf;
 import fascicle.book.compose.AboutComposer;
 import fascicle.book.compose.CoverComposer;
 import fascicle.book.compose.EntryComposer;
+import fascicle.book.compose.GridComposer;
 import fascicle.book.compose.GroupComposer;
+import fascicle.book.compose.LadderComposer;
 import fascicle.book.compose.ListComposer;
+import fascicle.book.compose.LookUpComposer;
 import fascicle.book.compose.Materials;
+import fascicle.book.compose.RepeatsComposer;
+import fascicle.book.compose.StringComposer;
 import fascicle.book.data.EntriesCsv;
 import fascicle.book.data.JsonBook;
 import fascicle.book.figures.Figures;
+import fascicle.book.lookup.IndexFile;
+import fascicle.book.lookup.Lookup;
 import fascicle.book.page.Page;
 import fascicle.book.prose.TakenOut;
 import fascicle.book.theme.Theme;
@@ -30,6 +37,7 @@ import fascicle.notebook.Notebook;
 import fascicle.notebook.Place;
 import fascicle.workings.EntryWorking;
 import fascicle.workings.Workings;
+import fascicle.workings.grid.SampleString;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -55,7 +63,14 @@ public final class Book {
         Materials materials = new Materials(workings, edition, addresses, words, theme.styleAddress());
         page("index.html", theme, () -> new CoverComposer(materials).page());
         page("about.html", theme, () -> new AboutComposer(materials).page());
+        page("look-up.html", theme, () -> new LookUpComposer(materials).page());
         page("entries.html", theme, () -> new ListComposer(materials).entries());
+        page("grid.html", theme, () -> new GridComposer(materials).page());
+        page("ladders.html", theme, () -> new LadderComposer(materials).page());
+        page("repeats.html", theme, () -> new RepeatsComposer(materials).page());
+        for (SampleString order : SampleString.values()) {
+            page(StringComposer.address(order), theme, () -> new StringComposer(materials).page(order));
+        }
         for (EntryWorking working : workings.entries()) {
             addresses.entry(working.id()).ifPresent(leaf ->
                     page(leaf.address(), theme, () -> new EntryComposer(materials).page(working)));
@@ -67,8 +82,12 @@ public final class Book {
             }
         }
         files.put(theme.styleAddress(), theme::style);
+        theme.besideStyle().forEach(address -> files.put(address, () -> theme.fileBesideStyle(address)));
+        files.put("scripts/look-up.js", () -> Scripts.bytes("look-up.js"));
         files.put("data/book.json", () -> JsonBook.bytes(workings, edition));
         files.put("data/entries.csv", () -> EntriesCsv.bytes(workings, edition));
+        files.put(IndexFile.ADDRESS, () -> IndexFile.bytes(Lookup.of(workings, words), workings, addresses, words));
+        files.put("scripts/engine.js", () -> Scripts.bytes("engine.js"));
     }
 
     /**
@@ -88,7 +107,7 @@ public final class Book {
     }
 
     /**
-     * Every file of the book: pages, the style, data.
+     * Every file of the book: pages, the style, scripts, data.
      *
      * @return addresses relative to the book's folder, in order
      */

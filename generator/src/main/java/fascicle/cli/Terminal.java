@@ -33,6 +33,12 @@ public record Terminal(PrintWriter out, PrintWriter err, boolean watched) {
         return new PrintWriter(new OutputStreamWriter(new FileOutputStream(descriptor), charset), true);
     }
 
+    /** Whether a person watches in colour: not where the terminal is dumb, nor where colour is declined. */
+    boolean coloured() {
+        String declined = System.getenv("NO_COLOR");
+        return watched && (declined == null || declined.isEmpty()) && !"dumb".equals(System.getenv("TERM"));
+    }
+
     /** Prints a line of data. */
     void print(String line) {
         out.print(line + "\n");

@@ -1,6 +1,8 @@
 package fascicle.workings;
 
 import fascicle.notebook.Entry;
+import fascicle.notebook.Noted;
+import fascicle.notebook.Outcome;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -30,6 +32,20 @@ public record EntryWorking(Entry entry, NeedleFigures needles, BathFigures bath,
      */
     public String id() {
         return entry.id();
+    }
+
+    /**
+     * Whether the maker's verdict is that it worked.
+     *
+     * @return false without a verdict
+     */
+    public boolean worked() {
+        return entry.verdict().filter(Outcome.Verdict.WORKED::equals).isPresent();
+    }
+
+    /** How even it came out, 1 to 5; 0 where nobody graded it. */
+    int evenness() {
+        return entry.outcome().flatMap(Outcome::evenness).map(Noted::value).orElse(0);
     }
 
     /**

@@ -1,9 +1,12 @@
 package fascicle.workings;
 
 import fascicle.colour.Lab;
+import fascicle.notebook.Entry;
+import fascicle.notebook.Outcome;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * Entries that have something in common.
@@ -53,9 +56,54 @@ public record Group(Kind kind, String id, String title, List<EntryWorking> entri
      * @param worked days with an entry that worked
      * @param partly days with an entry that partly worked
      * @param failed days with an entry that failed
+     * @param judged days with any of these
      * @param all days with any entry
      */
-    public record VerdictDays(int worked, int partly, int failed, int all) {}
+    public record VerdictDays(int worked, int partly, int failed, int judged, int all) {
+
+        /** No days at all. */
+        public static final VerdictDays NONE = new VerdictDays(0, 0, 0, 0, 0);
+
+        /**
+         * Counts the dye days of some entries.
+         *
+         * @param entries any entries
+         * @return their days by verdict
+         */
+        public static VerdictDays of(List<EntryWorking> entries) {
+            return new VerdictDays(days(entries, Outcome.Verdict.WORKED), days(entries, Outcome.Verdict.PARTLY),
+                    days(entries, Outcome.Verdict.FAILED), days(entries, entry -> entry.verdict().isPresent()),
+                    days(entries, entry -> true));
+        }
+
+        private static int days(List<EntryWorking> entries, Outcome.Verdict verdict) {
+            return days(entries, entry -> entry.verdict().filter(verdict::equals).isPresent());
+        }
+
+        private static int days(List<EntryWorking> entries, Predicate<Entry> counted) {
+            return (int) entries.stream().map(EntryWorking::entry).filter(counted).map(Entry::date).distinct().count();
+        }
+
+        /**
+         * On how many of the days with a verdict something worked.
+         *
+         * @return the share; nothing where no day has a verdict
+         */
+        public Optional<Share> share() {
+            return judged == 0 ? Optional.empty() : Optional.of(new Share(worked, judged));
+        }
+    }
+
+    /**
+     * The entries to look at first: those that worked, the most even first; of equals the nearest to its target, then
+     * the newest.
+     *
+     * @param most how many at most
+     * @return up to so many entries
+     */
+    public List<EntryWorking> best(int most) {
+        return entries.stream().filter(EntryWorking::worked).sorted(Best.FIRST).limit(most).toList();
+    }
 
     /**
      * The recipe to start from.

@@ -9,7 +9,6 @@ import fascicle.notebook.Method;
 import fascicle.notebook.NeedleLot;
 import fascicle.notebook.Notebook;
 import fascicle.notebook.Noted;
-import fascicle.notebook.Outcome;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -27,13 +26,35 @@ import java.util.function.Function;
 final class Grouping {
 
     private final Notebook notebook;
-    private final List<Member> members;
+    private final Map<String, Member> members;
     private final Map<String, Method> methods;
 
-    Grouping(Notebook notebook, List<EntryWorking> entries) {
+    private Grouping(Notebook notebook, Map<String, Member> members, Map<String, Method> methods) {
         this.notebook = notebook;
-        members = entries.stream().map(Member::of).toList();
-        methods = Notebook.byId(notebook.methods(), Method::id);
+        this.members = members;
+        this.methods = methods;
+    }
+
+    /** All entries of a notebook. */
+    static Grouping of(Notebook notebook, List<EntryWorking> entries) {
+        return new Grouping(notebook, Notebook.byId(entries.parallelStream().map(Member::of).toList(),
+                member -> member.working().id()), Notebook.byId(notebook.methods(), Method::id));
+    }
+
+    /** Some of these entries; what is known of them is not worked out again. */
+    Grouping among(List<EntryWorking> some) {
+        Map<String, Member> chosen = new LinkedHashMap<>();
+        for (EntryWorking working : some) {
+            String key = Ids.key(working.id());
+            Member known = members.get(key);
+            chosen.put(key, known == null ? Member.of(working) : known);
+        }
+        return new Grouping(notebook, chosen, methods);
+    }
+
+    /** An entry's recipe. */
+    Optional<RecipeKey> recipe(EntryWorking working) {
+        return Optional.ofNullable(members.get(Ids.key(working.id()))).map(Member::recipe);
     }
 
     /** All groups of a kind, in the kind's order. */
@@ -54,7 +75,7 @@ final class Grouping {
     private List<Group> groups(Group.Kind kind, Map<String, String> titles, boolean evenEmpty,
             Function<EntryWorking, Collection<String>> idsOf) {
         Map<String, List<Member>> byId = new HashMap<>();
-        for (Member member : members) {
+        for (Member member : members.values()) {
             Set<String> keys = new LinkedHashSet<>();
             idsOf.apply(member.working()).forEach(id -> keys.add(Ids.key(id)));
             keys.forEach(key -> byId.computeIfAbsent(key, unused -> new ArrayList<>()).add(member));
@@ -71,23 +92,11 @@ final class Grouping {
 
     private static Group group(Group.Kind kind, String id, String title, List<Member> members) {
         List<EntryWorking> entries = members.stream().map(Member::working).toList();
-        List<Member> worked = members.stream().filter(member -> member.recipe().isPresent()).toList();
+        List<Member> worked = members.stream().filter(member -> member.working().worked()).toList();
         List<Lab> colours = worked.stream().flatMap(member -> member.working().colour().stream())
                 .map(ColourFigures::lab).toList();
         Optional<Lab> median = colours.isEmpty() ? Optional.empty() : Optional.of(Lab.median(colours));
-        return new Group(kind, id, title, entries, days(entries), median, Starting.from(worked, median));
-    }
-
-    private static Group.VerdictDays days(List<EntryWorking> entries) {
-        return new Group.VerdictDays(days(entries, Outcome.Verdict.WORKED), days(entries, Outcome.Verdict.PARTLY),
-                days(entries, Outcome.Verdict.FAILED),
-                (int) entries.stream().map(entry -> entry.entry().date()).distinct().count());
-    }
-
-    private static int days(List<EntryWorking> entries, Outcome.Verdict verdict) {
-        return (int) entries.stream().map(EntryWorking::entry)
-                .filter(entry -> entry.verdict().filter(verdict::equals).isPresent())
-                .map(entry -> entry.date()).distinct().count();
+        return new Group(kind, id, title, entries, Group.VerdictDays.of(entries), median, Starting.from(worked, median));
     }
 
     private static Map<String, String> families() {
@@ -101,7 +110,7 @@ final class Grouping {
         Map<String, String> conditions = new LinkedHashMap<>();
         Conditions known = Conditions.of(notebook.cover());
         known.all().forEach(condition -> conditions.put(condition.id(), condition.title()));
-        members.stream().flatMap(member -> member.working().needles().condition().stream()).sorted()
+        members.values().stream().flatMap(member -> member.working().needles().condition().stream()).sorted()
                 .filter(id -> known.find(id).isEmpty()).forEach(id -> conditions.put(id, id));
         return conditions;
     }
@@ -114,7 +123,7 @@ final class Grouping {
 
     private Map<String, String> dates(Function<EntryWorking, String> date) {
         Map<String, String> dates = new TreeMap<>();
-        members.forEach(member -> dates.put(date.apply(member.working()), date.apply(member.working())));
+        members.values().forEach(member -> dates.put(date.apply(member.working()), date.apply(member.working())));
         return dates;
     }
 
@@ -123,7 +132,7 @@ final class Grouping {
     }
 
     /** The method an entry follows, the one that follows, and so on. */
-    private Collection<String> followed(EntryWorking entry) {
+    Collection<String> followed(EntryWorking entry) {
         Set<String> chain = new LinkedHashSet<>();
         Optional<String> next = entry.entry().method().map(Noted::value);
         while (next.isPresent() && chain.add(Ids.key(next.get()))) {
@@ -148,13 +157,12 @@ final class Grouping {
      * An entry that is looked at from several groups.
      *
      * @param working the entry
-     * @param recipe its recipe, if it worked
+     * @param recipe its recipe
      */
-    record Member(EntryWorking working, Optional<RecipeKey> recipe) {
+    record Member(EntryWorking working, RecipeKey recipe) {
 
         static Member of(EntryWorking working) {
-            boolean worked = working.entry().verdict().filter(Outcome.Verdict.WORKED::equals).isPresent();
-            return new Member(working, worked ? Optional.of(RecipeKey.of(working)) : Optional.empty());
+            return new Member(working, RecipeKey.of(working));
         }
     }
 }

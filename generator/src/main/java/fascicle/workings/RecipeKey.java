@@ -5,12 +5,8 @@ import fascicle.notebook.HeatStep;
 import fascicle.notebook.Ids;
 import fascicle.notebook.Noted;
 import fascicle.notebook.Span;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -24,29 +20,29 @@ import java.util.stream.Collectors;
  *
  * @param text all of that, in a form that is equal where it is
  */
-record RecipeKey(String text) {
+public record RecipeKey(String text) {
 
-    /** Two figures, after what arithmetic on doubles may have added is gone. */
-    private static final MathContext WITHOUT_NOISE = new MathContext(12);
-
-    private static final MathContext TWO_FIGURES = new MathContext(2);
-
-    /** The recipe of an entry. */
-    static RecipeKey of(EntryWorking working) {
+    /**
+     * The recipe of an entry.
+     *
+     * @param working the entry and its figures
+     * @return a key that is equal for entries of the same recipe
+     */
+    public static RecipeKey of(EntryWorking working) {
         Entry entry = working.entry();
         BathFigures bath = working.bath();
         return new RecipeKey(String.join("\n",
                 "method " + entry.method().map(method -> Ids.key(method.value())).orElse(""),
-                "dye " + parts(bath.dye(), RecipeKey::onNeedles),
-                "assistants " + parts(bath.assistants(), part -> inLiquor(part, bath.liquorMl())),
+                "dye " + parts(bath.dye(), AmountKey::onNeedles),
+                "assistants " + parts(bath.assistants(), part -> AmountKey.inLiquor(part, bath.liquorMl())),
                 "before " + treatments(working.before()),
                 "after " + treatments(working.after()),
-                "heat " + entry.recipe().heat().stream().map(RecipeKey::step).collect(Collectors.joining("; "))));
+                "heat " + heat(entry.recipe().heat())));
     }
 
     private static String treatments(List<SoakFigures> soaks) {
         return soaks.stream()
-                .map(soak -> soak.as().orElse("").toLowerCase(Locale.ROOT) + " " + parts(soak.with(), RecipeKey::onNeedles))
+                .map(soak -> soak.as().orElse("").toLowerCase(Locale.ROOT) + " " + parts(soak.with(), AmountKey::onNeedles))
                 .collect(Collectors.joining(" / "));
     }
 
@@ -55,27 +51,9 @@ record RecipeKey(String text) {
                 .collect(Collectors.joining("; "));
     }
 
-    private static String onNeedles(PartFigures part) {
-        return figures(part.owfPercent(), "% owf").orElseGet(() -> asWritten(part));
-    }
-
-    private static String inLiquor(PartFigures part, OptionalDouble liquorMl) {
-        OptionalDouble millilitresPerLitre = part.ml().isPresent() && liquorMl.isPresent() && liquorMl.getAsDouble() > 0
-                ? OptionalDouble.of(part.ml().getAsDouble() / liquorMl.getAsDouble() * 1000)
-                : OptionalDouble.empty();
-        return figures(part.gramsPerLitre(), "g/L").or(() -> figures(millilitresPerLitre, "mL/L"))
-                .orElseGet(() -> asWritten(part));
-    }
-
-    private static Optional<String> figures(OptionalDouble value, String unit) {
-        return value.isPresent()
-                ? Optional.of(new BigDecimal(value.getAsDouble()).round(WITHOUT_NOISE).round(TWO_FIGURES)
-                        .stripTrailingZeros().toPlainString() + " " + unit)
-                : Optional.empty();
-    }
-
-    private static String asWritten(PartFigures part) {
-        return part.asWritten().map(written -> written.strip().toLowerCase(Locale.ROOT)).orElse("");
+    /** Heating: each step's end and how long it is held. */
+    static String heat(List<HeatStep> steps) {
+        return steps.stream().map(RecipeKey::step).collect(Collectors.joining("; "));
     }
 
     private static String step(HeatStep step) {
@@ -89,7 +67,8 @@ record RecipeKey(String text) {
                 : ((HeatStep.Look) to).word();
     }
 
-    private static String length(Span span) {
+    /** A length of time. */
+    static String length(Span span) {
         return span instanceof Span.Timed timed ? Double.toString(timed.time().value()) : "overnight";
     }
 }

@@ -3,8 +3,6 @@ package fascicle.workings;
 import fascicle.colour.ColourDifference;
 import fascicle.colour.Lab;
 import fascicle.notebook.Entry;
-import fascicle.notebook.Noted;
-import fascicle.notebook.Outcome;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -25,17 +23,13 @@ final class Starting {
     /** The recipe to start from among entries that worked; nothing where none did. */
     static Optional<Group.Start> from(List<Grouping.Member> worked, Optional<Lab> median) {
         Map<RecipeKey, Set<LocalDate>> days = new HashMap<>();
-        worked.forEach(member -> days.computeIfAbsent(recipe(member), unused -> new HashSet<>())
+        worked.forEach(member -> days.computeIfAbsent(member.recipe(), unused -> new HashSet<>())
                 .add(member.working().entry().date()));
         int most = days.values().stream().mapToInt(Set::size).max().orElse(0);
-        return worked.stream().filter(member -> days.getOrDefault(recipe(member), Set.of()).size() == most)
+        return worked.stream().filter(member -> days.getOrDefault(member.recipe(), Set.of()).size() == most)
                 .map(member -> new Candidate(member.working(), distance(member.working(), median)))
                 .min(Candidate.BEST_FIRST)
                 .map(best -> new Group.Start(best.working(), most));
-    }
-
-    private static RecipeKey recipe(Grouping.Member member) {
-        return member.recipe().orElseThrow();
     }
 
     private static double distance(EntryWorking working, Optional<Lab> median) {
@@ -56,7 +50,7 @@ final class Starting {
         }
 
         int evenness() {
-            return entry().outcome().flatMap(Outcome::evenness).map(Noted::value).orElse(0);
+            return working.evenness();
         }
     }
 }

@@ -22,6 +22,8 @@ public final class Workings {
     private final Map<String, EntryWorking> entries;
     private final Map<String, MethodWorking> methods;
     private final List<LotWorking> lots;
+    private final Grouping grouping;
+    private final Neighbours neighbours;
     private final Map<Group.Kind, Map<String, Group>> groups = new EnumMap<>(Group.Kind.class);
 
     private Workings(Notebook notebook) {
@@ -34,7 +36,8 @@ public final class Workings {
                 .map(entry -> work(entry, bundles.of(entry))).toList();
         entries = Notebook.byId(worked, EntryWorking::id);
         lots = notebook.lots().stream().map(lot -> new LotWorking(lot, Colours.of(lot))).toList();
-        Grouping grouping = new Grouping(notebook, entries());
+        grouping = Grouping.of(notebook, worked);
+        neighbours = new Neighbours(worked, grouping);
         for (Group.Kind kind : Group.Kind.values()) {
             groups.put(kind, Notebook.byId(grouping.of(kind), Group::id));
         }
@@ -137,8 +140,56 @@ public final class Workings {
      * @return the parts that have entries, in the order of {@link #groups}
      */
     public List<Group> within(Group group, Group.Kind kind) {
-        return new Grouping(notebook, group.entries()).of(kind).stream()
+        return grouping.among(group.entries()).of(kind).stream()
                 .filter(part -> !part.entries().isEmpty()).toList();
+    }
+
+    /**
+     * What stands next to an entry.
+     *
+     * @return its neighbours in time, in colour and by recipe
+     */
+    public Neighbours neighbours() {
+        return neighbours;
+    }
+
+    /**
+     * The methods an entry follows.
+     *
+     * @param working any entry
+     * @return the ids of its method, the one that follows, and so on
+     */
+    public List<String> followed(EntryWorking working) {
+        return List.copyOf(grouping.followed(working));
+    }
+
+    /**
+     * Where an entry went another way than its method, as far as these workings show the method.
+     *
+     * @param working any entry
+     * @return its departures in the order of the work, none where it did as the method says; nothing where it follows
+     *     no method, or one whose recipe is not shown
+     */
+    public Optional<List<Departure>> departures(EntryWorking working) {
+        return working.entry().method().flatMap(id -> method(id.value())).map(MethodWorking::method)
+                .filter(method -> !method.recipe().equals(Recipe.UNSAID))
+                .map(method -> Departures.of(working, method.recipe(), recipeFor(method, working.needles())));
+    }
+
+    /** A method for an entry's needles; for its own where theirs were not weighed dry. */
+    private WorkedRecipe recipeFor(Method method, NeedleFigures needles) {
+        WorkedRecipe shown = recipes.ofShown(method);
+        return needles.dryGrams().isEmpty() ? shown : shown.scaledTo(Bundles.dry(needles));
+    }
+
+    /**
+     * The dye days of any entries by verdict.
+     *
+     * @param entries the entries
+     * @return their days
+     */
+    public Group.VerdictDays days(List<EntryWorking> entries) {
+        return Group.VerdictDays.of(entries);
     }
 
     /**

@@ -21,13 +21,17 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class GoldenPagesTest {
 
-    private static final String SAYING = "h1, h2, h3, h4, dt, dd, th, td, p, .notes li, .doors li, figcaption, svg > title";
+    private static final String SAYING = "h1, h2, h3, h4, dt, dd, caption, th, td, p, .notes li, .doors li, .hung li, "
+            + "figcaption, svg > title";
 
     @ParameterizedTest
     @CsvSource({"index.html, STUDIO, index", "index.html, OPEN, index-open", "entries/2026-05-09-brick.html, STUDIO, entry",
         "entries/2026-05-20-gold.html, STUDIO, entry-of-which-little-is-known", "days/2026-05-20.html, STUDIO, day",
         "methods/low-water-simmer.html, STUDIO, method", "lots/scalded-2025.html, STUDIO, lot",
-        "dyes/brick.html, STUDIO, dye", "families/brown.html, OPEN, family", "about.html, OPEN, about"})
+        "dyes/brick.html, STUDIO, dye", "families/brown.html, OPEN, family", "about.html, OPEN, about",
+        "look-up.html, STUDIO, look-up",
+        "grid.html, STUDIO, grid", "ladders.html, STUDIO, ladders", "repeats.html, STUDIO, repeats",
+        "string.html, STUDIO, string", "string-by-year.html, OPEN, string-by-year"})
     void aPageSaysWhatItSaid(String address, Edition edition, String name) throws Exception {
         Book book = Book.of(Workings.of(SampleNotebook.notebook()), edition, Theme.shipped("longleaf"));
         String page = new String(book.bytes(address), StandardCharsets.UTF_8);

@@ -22,8 +22,8 @@ class GroupingTest {
         room.entry("2026-05-09-c").verdict(Outcome.Verdict.FAILED);
         room.entry("2026-05-16-d").verdict(Outcome.Verdict.PARTLY);
         room.entry("2026-05-23-e");
-        assertEquals(new Group.VerdictDays(1, 1, 1, 3), group(Group.Kind.YEAR, "2026").days());
-        assertEquals(new Group.VerdictDays(1, 0, 1, 1), group(Group.Kind.DAY, "2026-05-09").days());
+        assertEquals(new Group.VerdictDays(1, 1, 1, 2, 3), group(Group.Kind.YEAR, "2026").days());
+        assertEquals(new Group.VerdictDays(1, 0, 1, 1, 1), group(Group.Kind.DAY, "2026-05-09").days());
     }
 
     @Test
@@ -65,7 +65,7 @@ class GroupingTest {
         assertEquals(List.of("brick", "salt", "white-vinegar"), ids(Group.Kind.DYE));
         assertEquals(List.of("simmer"), ids(Group.Kind.METHOD));
         assertTrue(group(Group.Kind.DYE, "brick").entries().isEmpty());
-        assertEquals(new Group.VerdictDays(0, 0, 0, 0), group(Group.Kind.DYE, "brick").days());
+        assertEquals(Group.VerdictDays.NONE, group(Group.Kind.DYE, "brick").days());
         assertTrue(group(Group.Kind.DYE, "brick").start().isEmpty());
         assertTrue(ids(Group.Kind.CONDITION).isEmpty(), "of the other kinds only what was used");
     }

@@ -9,8 +9,9 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
- * Some thousands of words for notes, drawn as often as words are in a language: the word of rank r in proportion to
- * 1/r (Zipf's law), so that a search finds some words everywhere and most of them hardly anywhere.
+ * Some thirty thousand words for notes, drawn as often as words are in a language: the word of rank r in proportion to
+ * 1/(r + 2.7)^1.25 (Zipf's law as B. Mandelbrot put it, 1953), so that a search finds some words everywhere and most of
+ * them hardly anywhere. A word then tells some nine bits, as words of languages do (from memory).
  *
  * <p>The commonest are English and the trade's; the rest are put together from stems and endings and mean nothing.
  */
@@ -37,6 +38,8 @@ final class Vocabulary {
             ness och on ool ough ow ry sel some ster ter ty um und ure wick wort
             """;
 
+    private static final int LONGER_OF_A_STEM = 400;
+
     private final List<String> words;
     private final double[] reached;
 
@@ -48,12 +51,18 @@ final class Vocabulary {
             }
         }
         Collections.shuffle(made, new Random(1));
+        List<String> longer = new ArrayList<>();
+        for (String stem : split(STEMS)) {
+            made.subList(0, LONGER_OF_A_STEM).forEach(word -> longer.add(stem + word));
+        }
+        Collections.shuffle(longer, new Random(1));
+        made.addAll(longer);
         words = new ArrayList<>(split(COMMON));
         words.addAll(made);
         reached = new double[words.size()];
         double sum = 0;
         for (int rank = 1; rank <= reached.length; rank++) {
-            sum += 1.0 / rank;
+            sum += StrictMath.pow(rank + 2.7, -1.25);
             reached[rank - 1] = sum;
         }
     }

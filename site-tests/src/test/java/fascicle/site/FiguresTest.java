@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.BiConsumer;
 import java.util.stream.Stream;
@@ -41,7 +42,7 @@ class FiguresTest {
             sheet.difference("What came out", "Unlevelness", colour.required("unlevelness_de00"));
             sheet.difference("What came out", "Shift from the bare needles", colour.required("shift_de00"));
             sheet.difference("What came out", "From the target", colour.required("target_de00"));
-            Element swatch = sheet.page().select("main svg.swatch.large").first();
+            Element swatch = sheet.page().select("main figure.dyed svg.swatch.large").first();
             assertEquals(text(colour, "name"), swatch == null ? "" : swatch.select("> title").text(), sheet.name());
         });
     }
@@ -56,8 +57,9 @@ class FiguresTest {
             assertEquals(!tag.isNull(), under.contains("Tag "), sheet.name());
             assertTrue(tag.isNull() || under.contains("Tag " + tag.asString() + " "), under);
             JsonNode outcome = entry.required("outcome");
-            String verdict = sheet.page().select("p.under .verdict").text();
-            assertEquals(text(outcome, "verdict"), verdict, sheet.name());
+            String verdict = sheet.page().select("p.outcome .verdict").text();
+            String sentence = verdict.isEmpty() ? "" : verdict.toLowerCase(Locale.ROOT).replace(".", "");
+            assertEquals(text(outcome, "verdict"), sentence, sheet.name());
             JsonNode evenness = outcome.path("evenness");
             sheet.shows("What came out", "Evenness", evenness.isNumber() ? evenness.asInt() + " of 5" : "");
             sheet.shows("What came out", "Feel", text(outcome, "feel"));

@@ -151,6 +151,9 @@ class HostileNotebookTest {
     void nothing_that_could_run_is_left_on_a_page() {
         for (String address : book.pages()) {
             Document page = book.page(address);
+            if (address.equals("look-up.html")) {
+                withoutItsOwnQuestions(page);
+            }
             assertEquals(
                     List.of(),
                     page.select("script, style, iframe, object, embed, form, input, button, base, img, math, "
@@ -171,6 +174,14 @@ class HostileNotebookTest {
                 }
             }
         }
+    }
+
+    /** Takes out of the page on which entries are looked up what the book itself put there, and nothing else. */
+    private static void withoutItsOwnQuestions(Document page) {
+        page.select("main > script[src~=^(scripts|data)/[a-z-]+\\.js$]").remove();
+        page.select("input[name~=^(words|near|pick|condition|verdict|year|family|lot|dye|method)$]").remove();
+        page.select(".ask .without-colour, .answering .clear, .answering .show-more").remove();
+        page.select("main > form.ask").unwrap();
     }
 
     @Test

@@ -50,7 +50,8 @@ class PagesHoldTogetherTest {
                 }
                 Way to = Way.from(address, way);
                 assertTrue(files.contains(to.file()), address + ": no such file: " + way);
-                to.place().ifPresent(place -> assertTrue(
+                // A question is asked there and is no place: look-up.html#near=7f4632.
+                to.place().filter(place -> !to.file().equals("look-up.html") || !place.contains("=")).ifPresent(place -> assertTrue(
                         book.page(to.file()).getElementById(place) != null, address + ": no such place: " + way));
             }
         });
@@ -214,7 +215,8 @@ class PagesHoldTogetherTest {
         static Way from(String page, String way) {
             int hash = way.indexOf('#');
             String path = hash < 0 ? way : way.substring(0, hash);
-            Optional<String> place = hash < 0 || hash == way.length() - 1
+            // What is asked of the look-up stands where a place would, and names none.
+            Optional<String> place = hash < 0 || hash == way.length() - 1 || way.indexOf('=', hash) > 0
                     ? Optional.empty()
                     : Optional.of(decoded(way.substring(hash + 1)));
             if (path.isEmpty()) {

@@ -17,4 +17,14 @@ public record Leaf(String id, String address, String title) {
     public String link() {
         return FileNames.link(address);
     }
+
+    /**
+     * Any text as a link spells it: UTF-8, percent-encoded but for unreserved characters (RFC 3986).
+     *
+     * @param text such as an id
+     * @return the text in a link
+     */
+    public static String asLink(String text) {
+        return FileNames.link(text);
+    }
 }

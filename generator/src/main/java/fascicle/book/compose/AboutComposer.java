@@ -19,6 +19,7 @@ public final class AboutComposer {
 
     private static final List<String> SECTIONS =
             List.of("made", "figures", "colour", "days", "kitchen", "caution");
+    private static final List<String> BRIEF = List.of("owf", "ratio", "difference", "unlevelness", "share", "about");
     private static final Set<Unit> OF_EVERY_KITCHEN = Set.of(Unit.MILLILITRE, Unit.LITRE, Unit.DROP);
 
     private final Materials materials;
@@ -53,7 +54,13 @@ public final class AboutComposer {
             sections.add(new AboutPage.Section(words.say("about." + section + ".title"), paragraphs,
                     kitchen ? kitchen(cover.kitchen()) : List.of()));
         }
-        return new AboutPage(Ways.fromTop(materials).frame(words.say("about.title")), sections);
+        return new AboutPage(Ways.fromTop(materials).frame(words.say("about.title")), brief(), sections);
+    }
+
+    /** Half a screen for someone who opens the book for the first time. */
+    private List<Fact> brief() {
+        return BRIEF.stream().map(term -> Fact.of(words.say("brief." + term), words.say("brief." + term + ".text")))
+                .toList();
     }
 
     private List<Fact> kitchen(Kitchen kitchen) {

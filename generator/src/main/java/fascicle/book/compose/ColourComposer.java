@@ -4,6 +4,7 @@ import fascicle.book.figures.Figures;
 import fascicle.book.page.Fact;
 import fascicle.book.page.Link;
 import fascicle.book.page.Markup;
+import fascicle.book.page.Specimen;
 import fascicle.book.swatch.Swatch;
 import fascicle.book.words.Words;
 import fascicle.colour.ColourNames;
@@ -47,6 +48,27 @@ final class ColourComposer {
     Markup bareSwatch(ColourFigures bare) {
         return new Swatch(bare.readings(), Optional.of(bare.lab()), Optional.empty(),
                 words.say("swatch.bare", bare.name().name())).large();
+    }
+
+    /** What an entry was, what it became and what it was to become, side by side. */
+    List<Specimen> specimens(EntryWorking working) {
+        List<Specimen> specimens = new ArrayList<>();
+        bare(working).ifPresent(bare -> specimens.add(
+                new Specimen("bare", words.say("heading.bare"), bareSwatch(bare), lines(bare.lab()))));
+        List<String> lines = new ArrayList<>(working.colour().map(colour -> lines(colour.lab())).orElse(List.of()));
+        working.colour().ifPresent(colour -> {
+            colour.shift().ifPresent(shift -> lines.add(words.say("specimen.shift", figures.difference(shift))));
+            colour.target().ifPresent(off -> lines.add(words.say("specimen.target", figures.difference(off))));
+        });
+        specimens.add(new Specimen("dyed", words.say("heading.dyed"), swatch(working).large(), List.copyOf(lines)));
+        working.entry().target().flatMap(target -> target.colour().lab()).ifPresent(target -> specimens.add(
+                new Specimen("target", words.say("fact.target"), single(Optional.of(target)).large(), lines(target))));
+        return List.copyOf(specimens);
+    }
+
+    private List<String> lines(Lab colour) {
+        return List.of(ColourNames.nearest(colour).name(), colour.toRgb().hex(),
+                words.say("specimen.lab", figures.lab(colour)));
     }
 
     /** A swatch of one colour, as of a median; dashed where it is not known. */

@@ -3,21 +3,33 @@ package fascicle.book.compose;
 import fascicle.book.address.Leaf;
 import fascicle.book.address.Shelf;
 import fascicle.book.page.CoverPage;
-import fascicle.book.page.GroupRow;
+import fascicle.book.page.Hung;
+import fascicle.book.page.Link;
 import fascicle.book.words.Words;
+import fascicle.colour.Lab;
 import fascicle.notebook.Missing;
+import fascicle.notebook.Outcome;
+import fascicle.workings.EntryWorking;
+import fascicle.workings.Group;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** The book's first page. */
 public final class CoverComposer {
 
-    private static final int NEWEST_DAYS = 5;
+    private static final int NEWEST_DAYS = 6;
+    private static final int MOST_ON_THE_STRING = 72;
+    private static final int MOST_OF_A_DAY = 12;
 
     private final Materials materials;
     private final Ways ways;
     private final Words words;
+    private final EntryComposer entries;
+    private final Outcomes outcomes;
 
     /**
      * Composes the cover.
@@ -28,6 +40,8 @@ public final class CoverComposer {
         this.materials = materials;
         this.ways = Ways.fromTop(materials);
         this.words = materials.words();
+        this.entries = new EntryComposer(materials, ways);
+        this.outcomes = new Outcomes(materials.words());
     }
 
     /**
@@ -40,7 +54,33 @@ public final class CoverComposer {
         int days = materials.addresses().leaves(Shelf.DAYS).size();
         return new CoverPage(ways.cover(), materials.workings().notebook().cover().maker(),
                 words.say("cover.counts", words.say("count.entries", entries), words.say("count.days", days)),
-                doors(entries), newest(), materials.workings().notebook().missing().stream().map(this::absent).toList());
+                string(), ways.strings(), asks(), doors(entries), newest(),
+                materials.workings().notebook().missing().stream().map(this::absent).toList());
+    }
+
+    /** What worked, in order of hue; where that is too much for a cover, every so-manieth of it. */
+    private List<Hung> string() {
+        List<EntryWorking> worked = materials.workings().entries().stream()
+                .filter(entry -> entry.colour().isPresent())
+                .filter(entry -> entry.entry().verdict().filter(Outcome.Verdict.WORKED::equals).isPresent())
+                .sorted(Comparator.comparingDouble(entry -> hue(entry)))
+                .toList();
+        int shown = Math.min(MOST_ON_THE_STRING, worked.size());
+        return IntStream.range(0, shown).mapToObj(place -> worked.get((int) ((long) place * worked.size() / shown)))
+                .map(entries::hung).toList();
+    }
+
+    private static double hue(EntryWorking working) {
+        return working.colour().map(colour -> colour.lab()).map(Lab::hueDegrees).orElse(0.0);
+    }
+
+    /** The ways into the look-up: the maker's first question is about her needles. */
+    private List<CoverPage.ListDoor> asks() {
+        return materials.addresses().leaves(Shelf.CONDITIONS).stream()
+                .map(leaf -> new CoverPage.ListDoor(
+                        ways.lookUp(leaf.title(), "condition", leaf.id()),
+                        materials.index().group(Shelf.CONDITIONS, leaf.id()).map(Group::entries).map(List::size).orElse(0)))
+                .toList();
     }
 
     private List<CoverPage.ListDoor> doors(int entries) {
@@ -52,11 +92,17 @@ public final class CoverComposer {
         return List.copyOf(doors);
     }
 
-    private List<GroupRow> newest() {
+    private List<CoverPage.DyeDay> newest() {
         List<Leaf> days = new ArrayList<>(materials.addresses().leaves(Shelf.DAYS));
         Collections.sort(days, (one, other) -> other.id().compareTo(one.id()));
-        GroupComposer groups = new GroupComposer(materials, ways);
-        return days.stream().limit(NEWEST_DAYS).map(day -> groups.row(Shelf.DAYS, day)).toList();
+        return days.stream().limit(NEWEST_DAYS).map(this::dyeDay).toList();
+    }
+
+    private CoverPage.DyeDay dyeDay(Leaf day) {
+        List<EntryWorking> pots = materials.index().group(Shelf.DAYS, day.id()).map(Group::entries).orElse(List.of())
+                .stream().limit(MOST_OF_A_DAY).toList();
+        return new CoverPage.DyeDay(ways.leaf(day), pots.stream().map(entries::hung).toList(),
+                pots.stream().map(pot -> new CoverPage.Pot(ways.entry(pot), outcomes.verdict(pot.entry()))).toList());
     }
 
     /** Only the maker reads what is wrong: the words of a finding may quote what others must not see. */

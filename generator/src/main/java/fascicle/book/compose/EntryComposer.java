@@ -2,12 +2,13 @@ package fascicle.book.compose;
 
 import fascicle.book.address.Shelf;
 import fascicle.book.figures.Figures;
+import fascicle.book.page.EntryNote;
 import fascicle.book.page.EntryPage;
 import fascicle.book.page.EntryRow;
 import fascicle.book.page.Fact;
 import fascicle.book.page.Frame;
+import fascicle.book.page.Hung;
 import fascicle.book.page.Link;
-import fascicle.book.page.Verdict;
 import fascicle.book.words.Words;
 import fascicle.colour.ColourDifference;
 import fascicle.colour.Lab;
@@ -32,6 +33,7 @@ public final class EntryComposer {
     private final Words words;
     private final Figures figures;
     private final ColourComposer colours;
+    private final Outcomes outcomes;
 
     /**
      * Composes pages of entries.
@@ -48,6 +50,7 @@ public final class EntryComposer {
         this.words = materials.words();
         this.figures = materials.figures();
         this.colours = new ColourComposer(materials, ways);
+        this.outcomes = new Outcomes(words);
     }
 
     /**
@@ -60,23 +63,35 @@ public final class EntryComposer {
         Entry entry = working.entry();
         Worked worked = Worked.of(working);
         Frame frame = ways.frame(ways.allEntries(), entry.called());
-        return new EntryPage(frame, entry.tag().map(Noted::value), day(entry), verdict(entry),
-                colours.swatch(working).large(),
-                colours.bare(working).map(colours::bareSwatch),
-                Cautions.of(worked, materials), result(working),
+        NearbyComposer nearby = new NearbyComposer(materials, ways);
+        return new EntryPage(frame, entry.tag().map(Noted::value), day(entry), outcomes.sentence(entry),
+                outcomes.rest(entry), nearby.again(working), colours.specimens(working),
+                new Gist(materials).of(working), new DepartureComposer(materials, ways).of(working),
+                new ScalingComposer(materials).of(entry.id()), Cautions.of(worked, materials), result(working),
                 colours.readings(entry.colour()), needles(working), new RecipeComposer(materials, ways).steps(worked),
-                new ScalingComposer(materials).of(entry.id()), later(working), ties(working),
-                entry.notes().stream().filter(note -> !note.isBlank())
-                        .map(note -> materials.prose().html(note, ways.root())).toList());
+                later(working), entry.notes().stream().filter(note -> !note.isBlank())
+                        .map(note -> materials.prose().html(note, ways.root())).toList(),
+                nearby.of(working), ties(working));
+    }
+
+    /** An entry in a few words. */
+    EntryNote note(EntryWorking working) {
+        return new EntryNote(colours.swatch(working).small(), ways.entry(working), day(working.entry()),
+                outcomes.verdict(working.entry()), new Gist(materials).of(working));
     }
 
     /** An entry's row in a table. */
     EntryRow row(EntryWorking working) {
         Entry entry = working.entry();
         return new EntryRow(colours.swatch(working).small(), ways.entry(working), entry.tag().map(Noted::value),
-                day(entry), verdict(entry), working.colour().map(colour -> colour.name().name()),
+                day(entry), outcomes.verdict(entry), working.colour().map(colour -> colour.name().name()),
                 working.needles().lot().map(lot -> ways.to(Shelf.LOTS, lot.id())),
                 entry.method().map(method -> ways.to(Shelf.METHODS, method.value())));
+    }
+
+    /** An entry's bundle on the sample string. */
+    Hung hung(EntryWorking working) {
+        return new Hung(colours.swatch(working).hung(), ways.entry(working));
     }
 
     private Facts facts() {
@@ -85,10 +100,6 @@ public final class EntryComposer {
 
     private Link day(Entry entry) {
         return ways.to(Shelf.DAYS, entry.date().toString());
-    }
-
-    private Optional<Verdict> verdict(Entry entry) {
-        return entry.verdict().map(verdict -> new Verdict(verdict.word(), words.name("verdict", verdict)));
     }
 
     private List<Fact> result(EntryWorking working) {
@@ -163,9 +174,10 @@ public final class EntryComposer {
         Entry entry = working.entry();
         return facts()
                 .link("fact.day", Optional.of(day(entry)))
-                .link("fact.method", entry.method().map(method -> ways.to(Shelf.METHODS, method.value())))
+                .links("fact.method", materials.workings().followed(working).stream()
+                        .map(method -> ways.to(Shelf.METHODS, method)).toList())
                 .link("fact.lot", working.needles().lot().map(lot -> ways.to(Shelf.LOTS, lot.id())))
-                .links("fact.dyes", working.bath().parts().stream().map(PartFigures::is).distinct()
+                .links("fact.dyes", working.parts().map(PartFigures::is).distinct()
                         .map(dye -> ways.to(Shelf.DYES, dye)).toList())
                 .link("fact.condition", working.needles().condition().map(id -> ways.condition(id)))
                 .link("fact.family", working.colour().map(colour -> ways.to(Shelf.FAMILIES,
@@ -175,6 +187,7 @@ public final class EntryComposer {
                 .links("fact.dyed-again", materials.ties().dyedAgain(entry.id()).stream().map(ways::entry).toList())
                 .link("fact.reuses", entry.recipe().bath().reuses().map(id -> ways.entry(id.value())))
                 .links("fact.used-again", materials.ties().usedAgain(entry.id()).stream().map(ways::entry).toList())
+                .links("fact.compared", materials.ties().comparedWith(working).stream().map(ways::entry).toList())
                 .facts();
     }
 }

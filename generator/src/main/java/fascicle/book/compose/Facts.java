@@ -41,12 +41,7 @@ final class Facts {
 
     /** Adds a time. */
     Facts span(String key, Optional<Noted<Span>> noted) {
-        return noted(key, noted, this::span);
-    }
-
-    /** A time as written, or overnight in the book's words. */
-    String span(Noted<Span> span) {
-        return span.value() instanceof Span.Overnight ? materials.words().say("span.overnight") : span.written();
+        return noted(key, noted, new Heating(materials)::span);
     }
 
     /** Adds words that were worked out. */

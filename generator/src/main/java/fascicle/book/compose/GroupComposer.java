@@ -2,7 +2,6 @@ package fascicle.book.compose;
 
 import fascicle.book.address.Leaf;
 import fascicle.book.address.Shelf;
-import fascicle.book.page.EntryRow;
 import fascicle.book.page.Fact;
 import fascicle.book.page.GroupPage;
 import fascicle.book.page.GroupRow;
@@ -13,20 +12,27 @@ import fascicle.book.words.Words;
 import fascicle.colour.Lab;
 import fascicle.notebook.Note;
 import fascicle.workings.ColourFigures;
+import fascicle.workings.EntryWorking;
 import fascicle.workings.Group;
 import fascicle.workings.MethodWorking;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Pages of what entries have in common, and their rows in lists. */
 public final class GroupComposer {
+
+    private static final int BEST = 3;
+    private static final int MOST_COLOURS = 24;
 
     private final Materials materials;
     private final Ways ways;
     private final Words words;
     private final EntryComposer entries;
     private final ColourComposer colours;
+    private final Shares shares;
 
     /**
      * Composes pages of groups.
@@ -43,6 +49,7 @@ public final class GroupComposer {
         this.words = materials.words();
         this.entries = new EntryComposer(materials, ways);
         this.colours = new ColourComposer(materials, ways);
+        this.shares = new Shares(words);
     }
 
     /**
@@ -54,18 +61,44 @@ public final class GroupComposer {
      */
     public GroupPage page(Shelf shelf, Leaf leaf) {
         Optional<Group> group = materials.index().group(shelf, leaf.id());
+        // One day's pots all stand before the reader: there is nothing to count or to choose.
+        Optional<Group> many = group.filter(found -> shelf != Shelf.DAYS);
         Optional<MethodWorking> method =
                 shelf == Shelf.METHODS ? materials.workings().method(leaf.id()) : Optional.empty();
         Optional<Worked> worked = method.map(Worked::of);
         List<Step> steps = worked.map(new RecipeComposer(materials, ways)::steps).orElse(List.of());
         Optional<Scaling> scaling = method.flatMap(found -> new ScalingComposer(materials).of(found.method().id()));
-        List<EntryRow> rows = group.map(found -> found.entries().stream().map(entries::row).toList()).orElse(List.of());
         ThingComposer things = new ThingComposer(materials, ways);
         return new GroupPage(ways.frame(ways.list(shelf), leaf.title()), words.say("kind." + shelf.kind().word()),
+                many.flatMap(found -> shares.sentence(found.days())),
+                group.filter(found -> !found.entries().isEmpty()).map(found ->
+                        ways.lookUp(words.say("look-up.these"), shelf.kind().word(), found.id())),
                 worked.flatMap(found -> Cautions.of(found, materials)), things.facts(shelf, leaf.id()),
-                group.map(this::counts).orElse(List.of()), swatch(shelf, leaf, group),
-                group.flatMap(Group::start).map(this::start), steps, scaling,
-                notes(things.notes(shelf, leaf.id())), rows);
+                swatch(shelf, leaf, group), many.flatMap(Group::start).map(this::start),
+                many.map(found -> found.best(BEST)).orElse(List.of()).stream().map(entries::note).toList(),
+                group.map(found -> new PartedComposer(materials, ways).of(shelf, found)).orElse(List.of()),
+                shelf == Shelf.METHODS ? group.flatMap(this::colours) : Optional.empty(), steps, scaling,
+                notes(things.notes(shelf, leaf.id())), group.map(this::counts).orElse(List.of()),
+                group.map(found -> new SheafComposer(materials, ways).of(shelf, found)).orElse(List.of()));
+    }
+
+    /** The colours of what worked, by hue; of many, as many as fit, spread over all of them. */
+    private Optional<GroupPage.Colours> colours(Group group) {
+        List<EntryWorking> worked = group.entries().stream()
+                .filter(entry -> entry.worked() && entry.colour().isPresent())
+                .sorted(Comparator.comparingDouble(GroupComposer::hue).thenComparing(EntryWorking::id)).toList();
+        int shown = Math.min(worked.size(), MOST_COLOURS);
+        List<GroupPage.Colour> colours = IntStream.range(0, shown)
+                .mapToObj(number -> worked.get(number * worked.size() / shown))
+                .map(entry -> new GroupPage.Colour(this.colours.swatch(entry).small(), ways.entry(entry))).toList();
+        int left = worked.size() - shown;
+        return colours.isEmpty() ? Optional.empty() : Optional.of(new GroupPage.Colours(colours,
+                left == 0 ? Optional.empty()
+                        : Optional.of(ways.lookUp(words.say("more", left), group.kind().word(), group.id()))));
+    }
+
+    private static double hue(EntryWorking working) {
+        return working.colour().orElseThrow().lab().hueDegrees();
     }
 
     /** A group's row in a list. */
@@ -86,7 +119,7 @@ public final class GroupComposer {
     }
 
     private GroupPage.Start start(Group.Start start) {
-        return new GroupPage.Start(ways.entry(start.entry()), words.say("start.days", start.days()));
+        return new GroupPage.Start(entries.note(start.entry()), words.say("start.days", start.days()));
     }
 
     private List<Markup> notes(List<Note> notes) {

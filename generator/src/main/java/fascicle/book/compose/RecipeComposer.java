@@ -27,12 +27,14 @@ final class RecipeComposer {
     private final Ways ways;
     private final Words words;
     private final Figures figures;
+    private final Heating heating;
 
     RecipeComposer(Materials materials, Ways ways) {
         this.materials = materials;
         this.ways = ways;
         this.words = materials.words();
         this.figures = materials.figures();
+        this.heating = new Heating(materials);
     }
 
     /** All steps of a recipe, in the order of the work. */
@@ -119,7 +121,8 @@ final class RecipeComposer {
         return facts.facts();
     }
 
-    private String waterFixed(Noted<Water> noted) {
+    /** What fixed the water, as written. */
+    String waterFixed(Noted<Water> noted) {
         if (noted.value() instanceof Water.ByRatio) {
             return words.say("water.by-ratio", noted.written());
         }
@@ -141,26 +144,12 @@ final class RecipeComposer {
     private List<Fact> heatSteps(List<HeatStep> steps, boolean numbered) {
         List<Fact> facts = new ArrayList<>();
         for (HeatStep step : steps) {
-            List<String> pieces = new ArrayList<>();
-            step.from().ifPresent(from -> pieces.add(words.say("heat.from", from.written())));
-            step.to().ifPresent(to -> pieces.add(words.say("heat.to", reached(to))));
-            step.over().ifPresent(over -> pieces.add(words.say("heat.over", facts().span(over))));
-            step.hold().ifPresent(hold -> pieces.add(words.say("heat.hold", facts().span(hold))));
-            step.on().ifPresent(on -> pieces.add(words.name("heat-source", on.value())));
             String label = numbered && steps.size() > 1
                     ? words.say("fact.heat-step", facts.size() + 1) : words.say("fact.heat");
-            facts.add(new Fact(label, List.of(Link.plain(String.join(words.say("pieces"), pieces))),
+            facts.add(new Fact(label, List.of(Link.plain(heating.step(step))),
                     step.to().flatMap(to -> ways.whence(to.origin()))));
         }
         return facts;
-    }
-
-    private String reached(Noted<HeatStep.To> to) {
-        if (to.value() instanceof HeatStep.Look look) {
-            return words.name("look", look);
-        }
-        HeatStep.Degrees degrees = (HeatStep.Degrees) to.value();
-        return figures.amount(degrees.temperature().value(), "celsius", degrees.temperature().about());
     }
 
     private List<Step.PartRow> parts(List<PartFigures> parts) {
@@ -169,7 +158,7 @@ final class RecipeComposer {
 
     private Step.PartRow part(PartFigures part) {
         List<String> remarks = new ArrayList<>();
-        part.part().at().ifPresent(at -> remarks.add(words.say("part.at", facts().span(at))));
+        part.part().at().ifPresent(at -> remarks.add(words.say("part.at", heating.span(at))));
         part.stockPercent().ifPresent(percent ->
                 remarks.add(words.say("part.stock", figures.amount(percent, "percent", false))));
         if (part.spooned()) {

@@ -1,5 +1,6 @@
 package fascicle.book.compose;
 
+import fascicle.book.address.Leaf;
 import fascicle.book.address.Shelf;
 import fascicle.book.figures.Figures;
 import fascicle.book.page.Fact;
@@ -7,13 +8,17 @@ import fascicle.book.page.Link;
 import fascicle.book.words.Words;
 import fascicle.notebook.Day;
 import fascicle.notebook.Dye;
+import fascicle.notebook.Ids;
 import fascicle.notebook.Method;
 import fascicle.notebook.NeedleLot;
 import fascicle.notebook.Note;
 import fascicle.notebook.Notebook;
+import fascicle.notebook.Noted;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
 /** What is known of lots, dyes and methods themselves, and what was written of them and of days. */
 final class ThingComposer {
@@ -30,13 +35,15 @@ final class ThingComposer {
         this.notebook = materials.workings().notebook();
     }
 
-    /** The facts of the thing behind a page; none for a condition, family, day or year. */
+    /** The facts of the thing behind a page; none for a family or year. */
     List<Fact> facts(Shelf shelf, String id) {
         return switch (shelf) {
             case METHODS -> notebook.method(id).map(this::method).orElse(List.of());
             case LOTS -> materials.index().lot(id).map(this::lot).orElse(List.of());
             case DYES -> materials.index().dye(id).map(this::dye).orElse(List.of());
-            case DAYS, CONDITIONS, FAMILIES, YEARS -> List.of();
+            case DAYS -> day(LocalDate.parse(id));
+            case CONDITIONS -> condition(id);
+            case FAMILIES, YEARS -> List.of();
         };
     }
 
@@ -55,11 +62,39 @@ final class ThingComposer {
         return new Facts(materials, ways);
     }
 
+    /** A day's year, and the days around it. */
+    private List<Fact> day(LocalDate date) {
+        List<Leaf> days = List.copyOf(materials.addresses().leaves(Shelf.DAYS));
+        int place = IntStream.range(0, days.size()).filter(i -> days.get(i).id().equals(date.toString())).findFirst()
+                .orElse(-1);
+        return facts().link("fact.year", Optional.of(ways.to(Shelf.YEARS, String.valueOf(date.getYear()))))
+                .link("fact.day-before", place > 0 ? Optional.of(ways.leaf(days.get(place - 1))) : Optional.empty())
+                .link("fact.day-after", place >= 0 && place < days.size() - 1
+                        ? Optional.of(ways.leaf(days.get(place + 1))) : Optional.empty())
+                .facts();
+    }
+
+    private List<Fact> condition(String id) {
+        return facts().links("fact.lots", notebook.lots().stream()
+                .filter(lot -> lot.condition().filter(condition -> Ids.same(condition.value(), id)).isPresent())
+                .map(lot -> ways.to(Shelf.LOTS, lot.id())).toList()).facts();
+    }
+
+    /** The methods of which something holds. */
+    private List<Link> methods(Predicate<Method> chosen) {
+        return notebook.methods().stream().filter(chosen).map(method -> ways.to(Shelf.METHODS, method.id())).toList();
+    }
+
+    private static boolean names(Optional<Noted<String>> reference, String id) {
+        return reference.filter(noted -> Ids.same(noted.value(), id)).isPresent();
+    }
+
     private List<Fact> method(Method method) {
         Facts facts = facts()
                 .written("fact.for-weight", method.forWeight())
                 .word("fact.skill", "skill", method.skill())
                 .link("fact.follows", method.follows().map(follows -> ways.to(Shelf.METHODS, follows.value())))
+                .links("fact.followed-by", methods(other -> names(other.follows(), method.id())))
                 .link("fact.lot", method.needles().lot().map(lot -> ways.to(Shelf.LOTS, lot.value())))
                 .word("fact.sheaths", "sheaths", method.needles().sheaths());
         method.target().ifPresent(target ->
@@ -81,6 +116,7 @@ final class ThingComposer {
                 Optional.of(materials.figures().amount(bundle.grams(), "g", bundle.weight().value().about()))));
         materials.index().bareColour(lot.id()).ifPresent(colour -> colours.facts(facts, colour));
         lot.blank().forEach(reading -> facts.fact(colours.reading(words.say("fact.blank"), reading)));
+        facts.links("fact.methods", methods(method -> names(method.needles().lot(), lot.id())));
         return facts.facts();
     }
 
@@ -98,6 +134,8 @@ final class ThingComposer {
         dye.label().ifPresent(label -> facts.written("fact.label", label.signal())
                 .links("fact.label-says", label.says().stream().map(says -> Link.plain(says.value())).toList()));
         facts.links("fact.cautions", dye.cautions().stream().map(caution -> Link.plain(caution.value())).toList());
+        facts.links("fact.methods", methods(method -> method.recipe().parts().stream()
+                .anyMatch(part -> Ids.same(part.is().value(), dye.id()))));
         if (materials.isStudio()) {
             stock(facts, dye);
         }

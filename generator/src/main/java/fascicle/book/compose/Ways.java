@@ -9,13 +9,19 @@ import fascicle.notebook.Origin;
 import fascicle.workings.EntryWorking;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** The ways from one page to others, and what stands round it. */
 final class Ways {
 
     private static final String HOME = "index.html";
     private static final String ENTRIES = "entries";
+    private static final String LOOK_UP = "look-up.html";
+    private static final Map<String, String> STRINGS = new TreeMap<>(Map.of("string.1-hue", "string.html",
+            "string.2-lightness", "string-by-lightness.html", "string.3-year", "string-by-year.html"));
 
     private final Materials materials;
     private final String root;
@@ -72,6 +78,28 @@ final class Ways {
         return new Link(materials.words().say("list.entries"), Optional.of(root + ENTRIES + ".html"));
     }
 
+    /** The page on which entries are looked up. */
+    Link lookUp() {
+        return new Link(materials.words().say("list.look-up"), Optional.of(root + LOOK_UP));
+    }
+
+    /** The look-up with something chosen. */
+    Link lookUp(String text, String key, String value) {
+        return new Link(text, Optional.of(root + LOOK_UP + "#" + key + "=" + Leaf.asLink(value)));
+    }
+
+    /** The way to looking up the entries that hold all these dyes on a condition; without scripts, to the look-up. */
+    Link lookUp(List<String> dyes, String condition) {
+        String asked = dyes.stream().map(dye -> "dye=" + Leaf.asLink(dye) + "&").collect(Collectors.joining())
+                + "condition=" + Leaf.asLink(condition);
+        return new Link(materials.words().say("grid.look-up"), Optional.of(root + LOOK_UP + "#" + asked));
+    }
+
+    /** The way to a page at the book's top. */
+    Link top(String text, String address) {
+        return new Link(text, Optional.of(root + address));
+    }
+
     /** Whose a value is, where it was not written for this very thing. */
     Optional<Link> whence(Origin origin) {
         if (origin instanceof Origin.Method method) {
@@ -80,6 +108,13 @@ final class Ways {
         }
         return origin instanceof Origin.Shared
                 ? Optional.of(Link.plain(materials.words().say("whence.shared"))) : Optional.empty();
+    }
+
+    /** The sample string in its orders. */
+    List<Link> strings() {
+        return STRINGS.entrySet().stream()
+                .map(string -> new Link(materials.words().say(string.getKey()), Optional.of(root + string.getValue())))
+                .toList();
     }
 
     /** The frame of a page behind a list. */
@@ -105,13 +140,15 @@ final class Ways {
             trail.addAll(inner);
         }
         List<Frame.Door> doors = new ArrayList<>();
+        doors.add(door(lookUp(), here));
         doors.add(door(allEntries(), here));
         for (Shelf shelf : Shelf.values()) {
             doors.add(door(list(shelf), here));
         }
         return new Frame(cover.language(), title, cover.title(),
                 materials.words().say("edition." + materials.edition().word()), root + HOME, root + "about.html",
-                root + materials.style(), List.copyOf(doors), List.copyOf(trail));
+                root + materials.style(), root + LOOK_UP,
+                List.copyOf(doors), List.copyOf(trail));
     }
 
     private static Frame.Door door(Link list, Link here) {

@@ -1,9 +1,12 @@
 package fascicle.book.data;
 
+import fascicle.book.lookup.Answer;
+import fascicle.notebook.Edition;
 import fascicle.notebook.Finding;
 import fascicle.workings.PartFigures;
 import fascicle.workings.Scaled;
 import fascicle.workings.SoakFigures;
+import fascicle.workings.Workings;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -25,6 +28,24 @@ public final class Answers {
     public static String findings(List<Finding> findings) {
         Answers answers = new Answers();
         answers.json.object(() -> answers.json.items("findings", findings, answers::finding));
+        return answers.json.finished().stripTrailing();
+    }
+
+    /**
+     * Entries that were looked up.
+     *
+     * @param found the entries in order
+     * @param workings what they are of
+     * @param edition what is shown of them
+     * @return {@code {entries [{id, …, de00}]}}, each entry as in {@code data/book.json}
+     */
+    public static String recalled(List<Answer.Found> found, Workings workings, Edition edition) {
+        Answers answers = new Answers();
+        JsonEntry entries = new JsonEntry(answers.json, workings, edition);
+        answers.json.object(() -> answers.json.items("entries", found, one -> {
+            entries.write(one.entry());
+            answers.json.figure("de00", one.de00());
+        }));
         return answers.json.finished().stripTrailing();
     }
 

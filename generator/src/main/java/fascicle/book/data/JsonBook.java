@@ -119,7 +119,7 @@ public final class JsonBook {
 
     /** What entries of a group come to; counts of a thing that no entry uses are 0, since that much is known. */
     private void figures(Optional<Group> group) {
-        Group.VerdictDays days = group.map(Group::days).orElse(new Group.VerdictDays(0, 0, 0, 0));
+        Group.VerdictDays days = group.map(Group::days).orElse(Group.VerdictDays.NONE);
         json.object("days", () -> {
             json.number("worked", days.worked());
             json.number("partly", days.partly());

@@ -6,9 +6,10 @@ import java.util.List;
  * What the figures mean.
  *
  * @param frame what stands round it
+ * @param brief the figures in a line each
  * @param sections the texts
  */
-public record AboutPage(Frame frame, List<Section> sections) implements Page {
+public record AboutPage(Frame frame, List<Fact> brief, List<Section> sections) implements Page {
 
     @Override
     public String template() {

@@ -9,22 +9,28 @@ import java.util.Optional;
  * @param frame what stands round it
  * @param tag its tag
  * @param day the way to its dye day
- * @param verdict whether it worked
- * @param swatch its colour, large
- * @param bare the bare needles' colour
+ * @param verdict whether it worked, as the beginning of a sentence
+ * @param outcome how it came out, in the sentences after
+ * @param again how often the same recipe worked, where it was repeated
+ * @param specimens the bare needles, the result and the target
+ * @param gist what was done, in a line
+ * @param departed where it went another way than its method
+ * @param scaling the recipe for other weights
  * @param caution what may hurt someone
  * @param result what came out
  * @param readings every colour that was kept, compared or not
  * @param needles what was dyed
  * @param steps what was done
- * @param scaling the recipe for other weights
  * @param later how it rubs and fades and what is left
- * @param ties where it belongs and what it came from
  * @param notes the maker's words
+ * @param nearby what stands next to it
+ * @param ties where it belongs and what it came from
  */
-public record EntryPage(Frame frame, Optional<String> tag, Link day, Optional<Verdict> verdict, Markup swatch, Optional<Markup> bare,
-        Optional<String> caution, List<Fact> result, List<Fact> readings, List<Fact> needles, List<Step> steps,
-        Optional<Scaling> scaling, List<Fact> later, List<Fact> ties, List<Markup> notes) implements Page {
+public record EntryPage(Frame frame, Optional<String> tag, Link day, Optional<Verdict> verdict, String outcome,
+        Optional<String> again, List<Specimen> specimens, String gist, Optional<Departed> departed,
+        Optional<Scaling> scaling, Optional<String> caution, List<Fact> result, List<Fact> readings,
+        List<Fact> needles, List<Step> steps, List<Fact> later, List<Markup> notes, Nearby nearby, List<Fact> ties)
+        implements Page {
 
     @Override
     public String template() {

@@ -12,11 +12,12 @@ import java.util.List;
  * @param home the way to the cover
  * @param about the way to what the figures mean
  * @param style the way to the style
+ * @param lookUp the way to the look-up
  * @param lists the ways to the lists
  * @param trail from the cover to this page, itself last
  */
 public record Frame(String language, String title, String book, String edition, String home, String about,
-        String style, List<Door> lists, List<Link> trail) {
+        String style, String lookUp, List<Door> lists, List<Link> trail) {
 
     /**
      * A way to a list.

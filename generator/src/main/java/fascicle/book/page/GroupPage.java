@@ -9,19 +9,25 @@ import java.util.Optional;
  *
  * @param frame what stands round it
  * @param kind what the entries have in common, in words
+ * @param share on how many of its days something worked, in a sentence
+ * @param lookUp the way to the look-up with this group chosen
  * @param caution what may hurt someone
  * @param facts what is known of the thing itself
- * @param counts its entries and their dye days by verdict
  * @param swatch the median colour of what worked, or the bare lot's colour
  * @param start the recipe to start from
+ * @param best the entries to look at first
+ * @param parted its entries by something else that they have in common
+ * @param colours the colours of what worked
  * @param steps what a method does
  * @param scaling a method for other weights
  * @param notes the maker's words
- * @param rows the entries
+ * @param counts its entries and their dye days by verdict
+ * @param sheaves the entries
  */
-public record GroupPage(Frame frame, String kind, Optional<String> caution, List<Fact> facts, List<Fact> counts,
-        Optional<Markup> swatch, Optional<Start> start, List<Step> steps, Optional<Scaling> scaling,
-        List<Markup> notes, List<EntryRow> rows) implements Page {
+public record GroupPage(Frame frame, String kind, Optional<String> share, Optional<Link> lookUp,
+        Optional<String> caution, List<Fact> facts, Optional<Markup> swatch, Optional<Start> start,
+        List<EntryNote> best, List<Parted> parted, Optional<Colours> colours, List<Step> steps,
+        Optional<Scaling> scaling, List<Markup> notes, List<Fact> counts, List<Sheaf> sheaves) implements Page {
 
     @Override
     public String template() {
@@ -34,5 +40,54 @@ public record GroupPage(Frame frame, String kind, Optional<String> caution, List
      * @param entry the entry that shows it
      * @param days on how many dye days it worked, in words
      */
-    public record Start(Link entry, String days) {}
+    public record Start(EntryNote entry, String days) {}
+
+    /**
+     * The entries by something else that they have in common.
+     *
+     * @param title what the table is about
+     * @param by what the parts have in common, over their column
+     * @param parts the parts that have entries
+     */
+    public record Parted(String title, String by, List<Part> parts) {}
+
+    /**
+     * One part.
+     *
+     * @param swatch the median colour of what worked, small
+     * @param part the way to the whole group of that name
+     * @param share on how many of its days something worked, in words
+     * @param best the entry to look at first
+     * @param start the entry that shows the recipe to start from
+     * @param gist what was done in that
+     * @param days on how many dye days that worked, in words
+     */
+    public record Part(Markup swatch, Link part, String share, Optional<Link> best, Optional<Link> start,
+            Optional<String> gist, Optional<String> days) {}
+
+    /**
+     * The colours that came of it, in order of hue.
+     *
+     * @param colours swatches with the ways to their entries
+     * @param more the way to the rest
+     */
+    public record Colours(List<Colour> colours, Optional<Link> more) {}
+
+    /**
+     * One colour that came of it.
+     *
+     * @param swatch the colour, small
+     * @param entry the way to its entry
+     */
+    public record Colour(Markup swatch, Link entry) {}
+
+    /**
+     * Entries under a heading.
+     *
+     * @param place the heading's place on the page
+     * @param title the heading; nothing where all entries stand together
+     * @param share on how many of their days something worked, in a sentence
+     * @param rows the entries, newest day first
+     */
+    public record Sheaf(String place, Optional<String> title, Optional<String> share, List<EntryRow> rows) {}
 }

@@ -7,8 +7,9 @@ import java.util.List;
  *
  * @param frame what stands round it
  * @param rows the groups
+ * @param sideBySide where their swatches lie side by side
  */
-public record GroupsPage(Frame frame, List<GroupRow> rows) implements Page {
+public record GroupsPage(Frame frame, List<GroupRow> rows, List<Link> sideBySide) implements Page {
 
     @Override
     public String template() {

@@ -1,7 +1,8 @@
 package fascicle.book.page;
 
 /** What one page says. */
-public sealed interface Page permits CoverPage, EntriesPage, EntryPage, GroupPage, GroupsPage, AboutPage {
+public sealed interface Page permits CoverPage, EntriesPage, EntryPage, GroupPage, GroupsPage, AboutPage,
+        LookUpPage, GridPage, LaddersPage, RepeatsPage, StringPage {
 
     /**
      * What stands round it.

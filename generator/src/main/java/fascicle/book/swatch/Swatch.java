@@ -8,7 +8,8 @@ import org.jsoup.nodes.Entities;
 
 /**
  * A colour drawn as a fascicle: tapering needles whose strokes take turns through the readings, in a sheath of the bare
- * lot's colour; a target is the thread tied round them. Every colour stands in an SVG attribute, none in a style.
+ * lot's colour; a target is the thread tied round them. Every colour stands in an SVG attribute, none in a style; only
+ * the neutral ground behind it is the style's.
  *
  * @param readings the colours that were read; none for a colour that is not known
  * @param sheath the bare lot's colour
@@ -18,38 +19,48 @@ import org.jsoup.nodes.Entities;
 public record Swatch(List<Lab> readings, Optional<Lab> sheath, Optional<Lab> target, String title) {
 
     /** The neutral ground (a* = b* = 0) on which colours are judged. */
-    private static final Lab GROUND = new Lab(78, 0, 0);
+    private static final Lab GROUND = new Lab(84, 0, 0);
 
-    private static final Lab INK = new Lab(35, 0, 0);
     private static final Lab UNKNOWN_SHEATH = new Lab(60, 0, 0);
     private static final int MOST_NEEDLES = 24;
-    private static final int BASE_Y = 178;
-    private static final int TIP_Y = 14;
 
     /** How a swatch lies. */
     private enum Lay {
         /** Needles fan out from the sheath. */
-        FAN("swatch large", 220, 15, 9, 4, 13, 100),
+        FAN("large", "0 0 240 224", 19, "M101 172q19 5 38 0l-4 40q-15 6-30 0z",
+                "M102 181q18 5 36 0M103 191q17 5 34 0M104 201q16 5 32 0",
+                "M99 163q21 6 42 0M99 169q21 6 42 0M139 166q22 8 20 34M139 168q10 14 6 30", "4.5"),
         /** Needles lie side by side and fill the cell. */
-        SIDE_BY_SIDE("swatch small", 96, 7, 14, 12, 13, 30);
+        SIDE_BY_SIDE("small", "0 0 48 72", 7, "M12 57q12 3 24 0l-3 13q-9 2-18 0z", "M13 62q11 3 22 0M14 66q10 2 20 0",
+                "M8 53q16 4 32 0", "4"),
+        /** The same, hanging from a cord by its sheath. */
+        HUNG("hung", "0 -6 48 102", 7, "M12 57q12 3 24 0l-3 13q-9 2-18 0z", "M13 62q11 3 22 0M14 66q10 2 20 0",
+                "M8 53q16 4 32 0", "4");
 
-        private final String styles;
-        private final int width;
+        private final String style;
+        private final String box;
         private final int needles;
-        private final int thickness;
-        private final int stepAtBase;
-        private final int stepAtTip;
-        private final int shoulder;
+        private final String sheath;
+        private final String scales;
+        private final String thread;
+        private final String threadWidth;
 
-        Lay(String styles, int width, int needles, int thickness, int stepAtBase, int stepAtTip,
-                int shoulder) {
-            this.styles = styles;
-            this.width = width;
+        Lay(String style, String box, int needles, String sheath, String scales, String thread, String threadWidth) {
+            this.style = style;
+            this.box = box;
             this.needles = needles;
-            this.thickness = thickness;
-            this.stepAtBase = stepAtBase;
-            this.stepAtTip = stepAtTip;
-            this.shoulder = shoulder;
+            this.sheath = sheath;
+            this.scales = scales;
+            this.thread = thread;
+            this.threadWidth = threadWidth;
+        }
+
+        Needle needle(int number, int count) {
+            return switch (this) {
+                case FAN -> Needle.fanned(number, count, needles);
+                case SIDE_BY_SIDE -> Needle.sideBySide(number, count, needles);
+                case HUNG -> Needle.hanging(number, count, needles);
+            };
         }
     }
 
@@ -71,20 +82,60 @@ public record Swatch(List<Lab> readings, Optional<Lab> sheath, Optional<Lab> tar
         return drawn(Lay.SIDE_BY_SIDE);
     }
 
+    /**
+     * For the sample string: the needles hang from a cord.
+     *
+     * @return an SVG drawing
+     */
+    public Markup hung() {
+        return drawn(Lay.HUNG);
+    }
+
+    /**
+     * A small swatch without its colours, for a script to fill in: every needle, the sheath and the thread can be told
+     * by their classes.
+     *
+     * @param title what an unfilled swatch shows, in words
+     * @return an SVG drawing
+     */
+    public static Markup unfilled(String title) {
+        Lay lay = Lay.SIDE_BY_SIDE;
+        StringBuilder svg = begun(lay, title);
+        for (int number = 0; number < lay.needles; number++) {
+            svg.append("<path class=\"needle\" d=\"");
+            lay.needle(number, lay.needles).drawTo(svg);
+            svg.append("\"/>");
+        }
+        svg.append("<path class=\"sheath\" d=\"").append(lay.sheath).append("\"/><path class=\"scales\" d=\"")
+                .append(lay.scales).append("\"/><path class=\"thread\" d=\"").append(lay.thread)
+                .append("\" fill=\"none\" stroke-width=\"").append(lay.threadWidth).append("\"/></svg>");
+        return new Markup(svg.toString());
+    }
+
+    private static StringBuilder begun(Lay lay, String title) {
+        StringBuilder svg = new StringBuilder(1024);
+        svg.append("<svg class=\"swatch ").append(lay.style).append("\" viewBox=\"").append(lay.box)
+                .append("\" role=\"img\" focusable=\"false\"><title>").append(Entities.escape(title))
+                .append("</title>");
+        if (lay == Lay.HUNG) {
+            return svg.append("<g transform=\"matrix(1 0 0 -1 0 66)\">");
+        }
+        return svg.append("<rect class=\"ground\" width=\"100%\" height=\"100%\" fill=\"").append(hex(GROUND))
+                .append("\"/>");
+    }
+
     private Markup drawn(Lay lay) {
-        StringBuilder svg = new StringBuilder();
-        svg.append("<svg class=\"").append(lay.styles).append("\" viewBox=\"0 0 ").append(lay.width)
-                .append(" 200\" role=\"img\" focusable=\"false\"><title>").append(Entities.escape(title))
-                .append("</title><rect width=\"").append(lay.width).append("\" height=\"200\" fill=\"")
-                .append(hex(GROUND)).append("\"/>");
+        StringBuilder svg = begun(lay, title);
         int turns = Math.max(1, readings.size());
         for (int reading = 0; reading < turns; reading++) {
             strokes(svg, lay, reading, turns);
         }
-        int half = lay.needles * lay.stepAtBase / 2 + 3;
-        target.ifPresent(colour -> band(svg, lay.width / 2 - half - 2, 140, 2 * half + 4, 9, colour));
-        band(svg, lay.width / 2 - half, 158, 2 * half, 34, sheath.orElse(UNKNOWN_SHEATH));
-        return new Markup(svg.append("</svg>").toString());
+        filled(svg, lay.sheath, sheath.orElse(UNKNOWN_SHEATH));
+        svg.append("<path class=\"scales\" d=\"").append(lay.scales).append("\"/>");
+        target.ifPresent(colour -> svg.append("<path class=\"thread\" d=\"").append(lay.thread)
+                .append("\" fill=\"none\" stroke=\"").append(hex(colour)).append("\" stroke-width=\"")
+                .append(lay.threadWidth).append("\"/>"));
+        return new Markup(svg.append(lay == Lay.HUNG ? "</g></svg>" : "</svg>").toString());
     }
 
     /** The needles of one reading: every so-manieth, so that strokes take turns. One path, since pages hold many. */
@@ -93,44 +144,19 @@ public record Swatch(List<Lab> readings, Optional<Lab> sheath, Optional<Lab> tar
         if (reading >= needles) {
             return;
         }
-        svg.append("<path d=\"");
+        StringBuilder path = new StringBuilder(256);
         for (int number = reading; number < needles; number += turns) {
-            // Counted in half steps from the middle, to stay with whole numbers.
-            int place = 2 * number - (needles - 1);
-            int end = TIP_Y + (lay == Lay.FAN ? Math.abs(place) * 2 : number % 3 * 4);
-            needle(svg, lay, middle(lay, place * lay.stepAtBase, needles), middle(lay, place * lay.stepAtTip, needles), end);
+            lay.needle(number, needles).drawTo(path);
         }
         if (readings.isEmpty()) {
-            svg.append("\" fill=\"none\" stroke=\"").append(hex(INK)).append("\" stroke-dasharray=\"4 3\"/>");
+            svg.append("<path class=\"unread\" d=\"").append(path).append("\" fill=\"none\"/>");
         } else {
-            svg.append("\" fill=\"").append(hex(readings.get(reading))).append("\"/>");
+            filled(svg, path.toString(), readings.get(reading));
         }
     }
 
-    /** More needles than usual stand closer. */
-    private static int middle(Lay lay, int offset, int needles) {
-        return lay.width / 2 + offset * lay.needles / needles / 2;
-    }
-
-    /** One needle: widest in its sheath, bent outwards, ending in a point. */
-    private static void needle(StringBuilder svg, Lay lay, int base, int tip, int end) {
-        int half = lay.thickness / 2;
-        int shoulder = shoulder(base, tip);
-        svg.append('M').append(base - half).append(' ').append(BASE_Y)
-                .append('Q').append(shoulder - half).append(' ').append(lay.shoulder).append(' ').append(tip)
-                .append(' ').append(end)
-                .append('Q').append(shoulder + half).append(' ').append(lay.shoulder).append(' ').append(base + half)
-                .append(' ').append(BASE_Y).append('Z');
-    }
-
-    /** Where a needle begins to taper: a third of the way from its sheath to its tip. */
-    private static int shoulder(int base, int tip) {
-        return base + (tip - base) / 3;
-    }
-
-    private static void band(StringBuilder svg, int x, int y, int width, int height, Lab colour) {
-        svg.append("<rect x=\"").append(x).append("\" y=\"").append(y).append("\" width=\"").append(width)
-                .append("\" height=\"").append(height).append("\" rx=\"4\" fill=\"").append(hex(colour)).append("\"/>");
+    private static void filled(StringBuilder svg, String path, Lab colour) {
+        svg.append("<path d=\"").append(path).append("\" fill=\"").append(hex(colour)).append("\"/>");
     }
 
     private static String hex(Lab colour) {

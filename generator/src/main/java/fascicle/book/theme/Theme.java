@@ -36,12 +36,15 @@ import java.util.TreeSet;
  */
 public final class Theme {
 
-    /** The templates a theme has: one for each kind of page, and the frame they share. */
+    /** The templates a theme has: one for each kind of page, the frame they share, and swatches side by side. */
     static final Set<String> TEMPLATES = new TreeSet<>(Set.of("frame.ftlh", "cover.ftlh", "entries.ftlh", "entry.ftlh",
-            "groups.ftlh", "group.ftlh", "about.ftlh"));
+            "groups.ftlh", "group.ftlh", "about.ftlh", "look-up.ftlh", "swatches.ftlh", "grid.ftlh", "ladders.ftlh",
+            "repeats.ftlh", "string.ftlh"));
 
     /** The style a theme has. */
     static final String STYLE = "style.css";
+
+    private static final String STYLES = "style/";
 
     /** Where a theme's files come from. */
     private interface Source {
@@ -51,6 +54,7 @@ public final class Theme {
 
     private final String name;
     private final byte[] style;
+    private final Map<String, byte[]> besideStyle = new TreeMap<>();
     private final PageModels models;
     private final Map<String, Template> templates = new TreeMap<>();
 
@@ -59,6 +63,9 @@ public final class Theme {
         this.models = new PageModels(Words.shipped());
         List<ThemeBroken.Fault> faults = new ArrayList<>();
         this.style = required(source, STYLE, faults);
+        for (StyleFiles.Named named : StyleFiles.of(STYLE, style, faults)) {
+            besideStyle.put(named.file(), required(source, named.file(), named.missing(STYLE), faults));
+        }
         Map<String, String> texts = new TreeMap<>();
         for (String template : TEMPLATES) {
             String text = new String(required(source, template, faults), StandardCharsets.UTF_8);
@@ -128,7 +135,7 @@ public final class Theme {
      * @return an address such as {@code style/longleaf.css}
      */
     public String styleAddress() {
-        return "style/" + name + ".css";
+        return STYLES + name + ".css";
     }
 
     /**
@@ -138,6 +145,30 @@ public final class Theme {
      */
     public byte[] style() {
         return style.clone();
+    }
+
+    /**
+     * The faces and pictures that the style names, which the book publishes beside it.
+     *
+     * @return addresses such as {@code style/alegreya.woff2}, in order
+     */
+    public List<String> besideStyle() {
+        return besideStyle.keySet().stream().map(file -> STYLES + file).toList();
+    }
+
+    /**
+     * A face or picture that the style names.
+     *
+     * @param address one of {@link #besideStyle}
+     * @return its bytes
+     * @throws IllegalArgumentException if the style names no such file
+     */
+    public byte[] fileBesideStyle(String address) {
+        byte[] file = address.startsWith(STYLES) ? besideStyle.get(address.substring(STYLES.length())) : null;
+        if (file == null) {
+            throw new IllegalArgumentException("the style names no such file: " + address);
+        }
+        return file.clone();
     }
 
     /**
@@ -165,12 +196,16 @@ public final class Theme {
     }
 
     private static byte[] required(Source source, String file, List<ThemeBroken.Fault> faults) {
+        return required(source, file, ThemeBroken.Fault.of(file, "expected a file of this name in the theme"), faults);
+    }
+
+    private static byte[] required(Source source, String file, ThemeBroken.Fault missing, List<ThemeBroken.Fault> faults) {
         try {
             Optional<byte[]> bytes = source.file(file);
             if (bytes.isPresent()) {
                 return bytes.get();
             }
-            faults.add(ThemeBroken.Fault.of(file, "expected a file of this name in the theme"));
+            faults.add(missing);
         } catch (IOException failed) {
             faults.add(ThemeBroken.Fault.of(file, "expected a file that can be read: " + failed.getMessage()));
         }

@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fascicle.book.page.Markup;
 import fascicle.colour.Lab;
 import fascicle.colour.Rgb;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.jsoup.Jsoup;
@@ -27,29 +29,33 @@ class SwatchTest {
     @Test
     void strokesTakeTurnsThroughTheReadings() {
         Swatch swatch = new Swatch(List.of(RUST, BARK), Optional.of(STRAW), Optional.empty(), "Rust");
-        List<String> colours = drawn(swatch.large().html()).select("path").eachAttr("fill");
+        List<String> colours = drawn(swatch.large().html()).select("path[fill^=#]").eachAttr("fill").subList(0, 2);
         assertEquals(List.of("#7f4632", "#5a3c28"), colours);
-        List<Integer> first = starts(drawn(swatch.large().html()).select("path").get(0));
-        List<Integer> second = starts(drawn(swatch.large().html()).select("path").get(1));
-        assertEquals(8, first.size());
-        assertEquals(7, second.size());
+        List<Double> first = starts(drawn(swatch.large().html()).select("path").get(0));
+        List<Double> second = starts(drawn(swatch.large().html()).select("path").get(1));
+        assertEquals(10, first.size());
+        assertEquals(9, second.size());
         for (int i = 0; i < second.size(); i++) {
             assertTrue(first.get(i) < second.get(i) && second.get(i) < first.get(i + 1), first + " " + second);
         }
     }
 
     /** Where the needles of a path begin, from left to right. */
-    private static List<Integer> starts(Element path) {
-        return Pattern.compile("M(-?[0-9]+)").matcher(path.attr("d")).results()
-                .map(found -> Integer.valueOf(found.group(1))).toList();
+    private static List<Double> starts(Element path) {
+        return Pattern.compile("M(-?[0-9.]+)").matcher(path.attr("d")).results()
+                .map(found -> Double.valueOf(found.group(1))).toList();
     }
 
     @Test
     void theSheathIsTheBareLotAndTheThreadTheTarget() {
         Swatch with = new Swatch(List.of(RUST), Optional.of(STRAW), Optional.of(BARK), "Rust");
         Swatch without = new Swatch(List.of(RUST), Optional.of(STRAW), Optional.empty(), "Rust");
-        assertEquals(List.of("#5a3c28", "#bea06e"), drawn(with.small().html()).select("rect").eachAttr("fill").subList(1, 3));
-        assertEquals(List.of("#bea06e"), drawn(without.small().html()).select("rect").eachAttr("fill").subList(1, 2));
+        for (Function<Swatch, Markup> lay : List.<Function<Swatch, Markup>>of(Swatch::large, Swatch::small, Swatch::hung)) {
+            assertEquals(List.of("#7f4632", "#bea06e"),
+                    drawn(lay.apply(with).html()).select("path[fill^=#]").eachAttr("fill"));
+            assertEquals(List.of("#5a3c28"), drawn(lay.apply(with).html()).select("path.thread").eachAttr("stroke"));
+            assertEquals(List.of(), drawn(lay.apply(without).html()).select("path.thread").eachAttr("stroke"));
+        }
     }
 
     @Test
@@ -72,13 +78,13 @@ class SwatchTest {
     void manyReadingsAllShow() {
         List<Lab> many = IntStream.range(0, 20).mapToObj(i -> new Rgb(10 * i, 70, 50).toLab()).toList();
         Swatch swatch = new Swatch(many, Optional.empty(), Optional.empty(), "x");
-        assertEquals(20, drawn(swatch.small().html()).select("path").eachAttr("fill").stream().distinct().count());
+        assertEquals(21, drawn(swatch.small().html()).select("path[fill^=#]").eachAttr("fill").stream().distinct().count());
     }
 
     @Test
     void aColourThatIsNotKnownIsDashed() {
         String svg = new Swatch(List.of(), Optional.empty(), Optional.empty(), "x").small().html();
-        assertTrue(drawn(svg).select("path").stream().allMatch(path -> path.attr("fill").equals("none")
-                && path.hasAttr("stroke-dasharray")));
+        assertEquals(1, drawn(svg).select("path.unread[fill=none]").size());
+        assertEquals(1, drawn(svg).select("path[fill^=#]").size(), "only the sheath is filled");
     }
 }

@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ThemeTest {
 
     private static final EntriesPage PAGE = new EntriesPage(new Frame("en", "<i>Title</i>", "Book", "Edition", "index.html",
-            "about.html", "style/x.css", List.of(), List.of()), List.of());
+            "about.html", "style/x.css", "look-up.html", List.of(), List.of()), List.of());
 
     @TempDir
     private Path folder = Path.of("unset");
@@ -33,6 +33,7 @@ class ThemeTest {
             copy(file);
         }
         copy(Theme.STYLE);
+        copy("alegreya.woff2");
     }
 
     private void copy(String file) throws IOException {
@@ -90,6 +91,19 @@ class ThemeTest {
         copy(Theme.STYLE);
         Files.delete(folder.resolve("group.ftlh"));
         assertEquals("group.ftlh", assertThrows(ThemeBroken.class, () -> Theme.in(folder)).faults().get(0).file());
+    }
+
+    @Test
+    void whatTheStyleNamesLiesBesideItAndIsPublishedWithIt() throws Exception {
+        assertEquals(List.of("style/alegreya.woff2"), Theme.in(folder).besideStyle());
+        Files.writeString(folder.resolve(Theme.STYLE), "body { }\n.top { background: url(\"bark.png\") }\n");
+        assertTrue(assertThrows(ThemeBroken.class, () -> Theme.in(folder)).getMessage()
+                .startsWith("style.css:2:20: error: found url(\"bark.png\"), expected a file"));
+        for (String elsewhere : List.of("url(https://example.org/x.png)", "url(\"../secret.png\")", "@import \"x.css\"")) {
+            Files.writeString(folder.resolve(Theme.STYLE), elsewhere);
+            assertTrue(assertThrows(ThemeBroken.class, () -> Theme.in(folder)).getMessage()
+                    .startsWith("style.css:1:1: error: found"), elsewhere);
+        }
     }
 
     @Test

@@ -39,7 +39,8 @@ class WordsTest {
             Map.entry("weighed", Needles.Weighed.values()), Map.entry("sheaths", Needles.Sheaths.values()),
             Map.entry("rinse", Recipe.Rinse.values()), Map.entry("purpose", Recipe.Purpose.values()),
             Map.entry("source", Bath.Source.values()), Map.entry("ph-tool", Bath.PhTool.values()),
-            Map.entry("look", HeatStep.Look.values()), Map.entry("heat-source", HeatStep.Source.values()),
+            Map.entry("look", HeatStep.Look.values()), Map.entry("held", HeatStep.Look.values()),
+            Map.entry("heat-source", HeatStep.Source.values()),
             Map.entry("kept", Kept.How.values()), Map.entry("skill", Method.Skill.values()),
             Map.entry("dye-kind", Dye.Kind.values()), Map.entry("dye-type", Dye.Type.values()),
             Map.entry("dye-form", Dye.Form.values()), Map.entry("acid", Dye.Acid.values()));

@@ -1,0 +1,55 @@
+package fascicle.book.compose;
+
+import fascicle.bath.Basis;
+import fascicle.book.figures.Figures;
+import fascicle.book.words.Words;
+import fascicle.workings.PartFigures;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/** The amount of one part in a few words. */
+final class Amounts {
+
+    private final Words words;
+    private final Figures figures;
+
+    Amounts(Materials materials) {
+        this.words = materials.words();
+        this.figures = materials.figures();
+    }
+
+    /** By the needles where it follows them, else as it was measured, else as written. */
+    Optional<String> inBrief(PartFigures part) {
+        return Stream.of(part.by() == Basis.NEEDLES ? owf(part) : Optional.<String>empty(), measured(part), owf(part),
+                part.asWritten()).flatMap(Optional::stream).findFirst();
+    }
+
+    /** The same, and for what follows the bath how much there is of it in a litre. */
+    Optional<String> inTheBath(PartFigures part, OptionalDouble liquorMl) {
+        Optional<String> brief = inBrief(part);
+        Optional<String> rate = part.by() == Basis.BATH ? rate(part, liquorMl) : Optional.empty();
+        return rate.isEmpty() || brief.isEmpty() ? brief
+                : Optional.of(words.say("amount.rate", brief.get(), rate.get()));
+    }
+
+    private Optional<String> owf(PartFigures part) {
+        return figures.amount(part.owfPercent(), "percent", part.about() || part.spooned())
+                .map(percent -> words.say("amount.owf", percent));
+    }
+
+    private Optional<String> measured(PartFigures part) {
+        return figures.amount(part.ml(), "ml", part.amountAbout())
+                .or(() -> figures.amount(part.grams(), "g", part.amountAbout() || part.spooned()));
+    }
+
+    private Optional<String> rate(PartFigures part, OptionalDouble liquorMl) {
+        boolean about = part.about() || part.spooned();
+        if (part.gramsPerLitre().isPresent()) {
+            return figures.amount(part.gramsPerLitre(), "g-per-l", about);
+        }
+        return part.ml().isPresent() && liquorMl.isPresent() && liquorMl.getAsDouble() > 0
+                ? Optional.of(figures.amount(part.ml().getAsDouble() / liquorMl.getAsDouble() * 1000, "ml-per-l", about))
+                : Optional.empty();
+    }
+}

@@ -1,0 +1,73 @@
+package fascicle.book.compose;
+
+import fascicle.book.figures.Figures;
+import fascicle.book.words.Words;
+import fascicle.notebook.HeatStep;
+import fascicle.notebook.Noted;
+import fascicle.notebook.Span;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Heating and times in words. */
+final class Heating {
+
+    private final Words words;
+    private final Figures figures;
+
+    Heating(Materials materials) {
+        this.words = materials.words();
+        this.figures = materials.figures();
+    }
+
+    /** A time as written, or overnight in the book's words. */
+    String span(Noted<Span> span) {
+        return span.value() instanceof Span.Overnight ? words.say("span.overnight") : span.written();
+    }
+
+    /** All of a step. */
+    String step(HeatStep step) {
+        List<String> pieces = new ArrayList<>();
+        step.from().ifPresent(from -> pieces.add(words.say("heat.from", from.written())));
+        step.to().ifPresent(to -> pieces.add(words.say("heat.to", reached(to.value()))));
+        step.over().ifPresent(over -> pieces.add(words.say("heat.over", span(over))));
+        step.hold().ifPresent(hold -> pieces.add(words.say("heat.hold", span(hold))));
+        step.on().ifPresent(on -> pieces.add(words.name("heat-source", on.value())));
+        return String.join(words.say("pieces"), pieces);
+    }
+
+    /** All of several steps; nothing where there are none. */
+    Optional<String> steps(List<HeatStep> steps) {
+        return steps.isEmpty() ? Optional.empty()
+                : Optional.of(steps.stream().map(this::step).collect(Collectors.joining(words.say("heat.then"))));
+    }
+
+    /** How long and where needles were held: {@code held 2 h at 88 °C}; nothing where no step says either. */
+    Optional<String> held(List<HeatStep> steps) {
+        List<HeatStep> held = steps.stream().filter(step -> step.hold().isPresent()).toList();
+        String said = (held.isEmpty() ? steps : held).stream().map(this::holding).flatMap(Optional::stream)
+                .collect(Collectors.joining(words.say("heat.then")));
+        return said.isEmpty() ? Optional.empty() : Optional.of(said);
+    }
+
+    private Optional<String> holding(HeatStep step) {
+        Optional<String> where = step.to().map(to -> where(to.value()))
+                .or(() -> step.on().map(on -> words.name("heat-source", on.value())));
+        Optional<String> time = step.hold().map(hold -> words.say("heat.hold", span(hold)));
+        List<String> said = List.of(time, where).stream().flatMap(Optional::stream).toList();
+        return said.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", said));
+    }
+
+    private String where(HeatStep.To to) {
+        return to instanceof HeatStep.Look look ? words.name("held", look) : words.say("heat.at", reached(to));
+    }
+
+    private String reached(HeatStep.To to) {
+        if (to instanceof HeatStep.Look look) {
+            return words.name("look", look);
+        }
+        HeatStep.Degrees degrees = (HeatStep.Degrees) to;
+        return figures.amount(degrees.temperature().value(), "celsius", degrees.temperature().about());
+    }
+}

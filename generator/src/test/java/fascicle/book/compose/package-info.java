@@ -1,0 +1,3 @@
+/** Tests of how compose are written. */
+@org.jspecify.annotations.NullMarked
+package fascicle.book.compose;
