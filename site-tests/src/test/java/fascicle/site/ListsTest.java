@@ -208,7 +208,7 @@ class ListsTest {
     }
 
     private static List<String> rows(Document page, String folder) {
-        return page.select("table.specimens tbody th a").stream()
+        return page.select("table.specimens tbody th a, ul.specimens .name a").stream()
                 .map(link -> idOf(link.attr("href"), folder))
                 .toList();
     }

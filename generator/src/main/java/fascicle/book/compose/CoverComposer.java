@@ -3,17 +3,15 @@ package fascicle.book.compose;
 import fascicle.book.address.Leaf;
 import fascicle.book.address.Shelf;
 import fascicle.book.page.CoverPage;
-import fascicle.book.page.Hung;
+import fascicle.book.page.Hanging;
 import fascicle.book.page.Link;
 import fascicle.book.words.Words;
-import fascicle.colour.Lab;
 import fascicle.notebook.Missing;
-import fascicle.notebook.Outcome;
 import fascicle.workings.EntryWorking;
 import fascicle.workings.Group;
+import fascicle.workings.grid.SampleString;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -28,7 +26,7 @@ public final class CoverComposer {
     private final Materials materials;
     private final Ways ways;
     private final Words words;
-    private final EntryComposer entries;
+    private final CellComposer cells;
     private final Outcomes outcomes;
 
     /**
@@ -40,7 +38,7 @@ public final class CoverComposer {
         this.materials = materials;
         this.ways = Ways.fromTop(materials);
         this.words = materials.words();
-        this.entries = new EntryComposer(materials, ways);
+        this.cells = new CellComposer(materials, ways);
         this.outcomes = new Outcomes(materials.words());
     }
 
@@ -54,24 +52,18 @@ public final class CoverComposer {
         int days = materials.addresses().leaves(Shelf.DAYS).size();
         return new CoverPage(ways.cover(), materials.workings().notebook().cover().maker(),
                 words.say("cover.counts", words.say("count.entries", entries), words.say("count.days", days)),
-                string(), ways.strings(), asks(), doors(entries), newest(),
+                string(), StringComposer.ways(materials, ways), asks(), doors(entries), newest(),
                 materials.workings().notebook().missing().stream().map(this::absent).toList());
     }
 
     /** What worked, in order of hue; where that is too much for a cover, every so-manieth of it. */
-    private List<Hung> string() {
+    private List<Hanging> string() {
         List<EntryWorking> worked = materials.workings().entries().stream()
-                .filter(entry -> entry.colour().isPresent())
-                .filter(entry -> entry.entry().verdict().filter(Outcome.Verdict.WORKED::equals).isPresent())
-                .sorted(Comparator.comparingDouble(entry -> hue(entry)))
-                .toList();
-        int shown = Math.min(MOST_ON_THE_STRING, worked.size());
-        return IntStream.range(0, shown).mapToObj(place -> worked.get((int) ((long) place * worked.size() / shown)))
-                .map(entries::hung).toList();
-    }
-
-    private static double hue(EntryWorking working) {
-        return working.colour().map(colour -> colour.lab()).map(Lab::hueDegrees).orElse(0.0);
+                .filter(EntryWorking::worked).toList();
+        List<EntryWorking> hung = SampleString.HUE.of(worked);
+        int shown = Math.min(MOST_ON_THE_STRING, hung.size());
+        return IntStream.range(0, shown).mapToObj(place -> hung.get((int) ((long) place * hung.size() / shown)))
+                .map(cells::hanging).toList();
     }
 
     /** The ways into the look-up: the maker's first question is about her needles. */
@@ -101,7 +93,7 @@ public final class CoverComposer {
     private CoverPage.DyeDay dyeDay(Leaf day) {
         List<EntryWorking> pots = materials.index().group(Shelf.DAYS, day.id()).map(Group::entries).orElse(List.of())
                 .stream().limit(MOST_OF_A_DAY).toList();
-        return new CoverPage.DyeDay(ways.leaf(day), pots.stream().map(entries::hung).toList(),
+        return new CoverPage.DyeDay(ways.leaf(day), pots.stream().map(cells::hanging).toList(),
                 pots.stream().map(pot -> new CoverPage.Pot(ways.entry(pot), outcomes.verdict(pot.entry()))).toList());
     }
 

@@ -7,7 +7,6 @@ import fascicle.book.page.EntryPage;
 import fascicle.book.page.EntryRow;
 import fascicle.book.page.Fact;
 import fascicle.book.page.Frame;
-import fascicle.book.page.Hung;
 import fascicle.book.page.Link;
 import fascicle.book.words.Words;
 import fascicle.colour.ColourDifference;
@@ -80,18 +79,16 @@ public final class EntryComposer {
                 outcomes.verdict(working.entry()), new Gist(materials).of(working));
     }
 
-    /** An entry's row in a table. */
+    /** An entry's row in a list; many lists hold the same row. */
     EntryRow row(EntryWorking working) {
+        return materials.row(ways.root() + working.id(), () -> drawnRow(working));
+    }
+
+    private EntryRow drawnRow(EntryWorking working) {
         Entry entry = working.entry();
         return new EntryRow(colours.swatch(working).small(), ways.entry(working), entry.tag().map(Noted::value),
                 day(entry), outcomes.verdict(entry), working.colour().map(colour -> colour.name().name()),
-                working.needles().lot().map(lot -> ways.to(Shelf.LOTS, lot.id())),
-                entry.method().map(method -> ways.to(Shelf.METHODS, method.value())));
-    }
-
-    /** An entry's bundle on the sample string. */
-    Hung hung(EntryWorking working) {
-        return new Hung(colours.swatch(working).hung(), ways.entry(working));
+                new Gist(materials).of(working));
     }
 
     private Facts facts() {

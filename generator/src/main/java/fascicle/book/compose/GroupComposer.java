@@ -3,8 +3,10 @@ package fascicle.book.compose;
 import fascicle.book.address.Leaf;
 import fascicle.book.address.Shelf;
 import fascicle.book.page.Fact;
+import fascicle.book.page.Grid;
 import fascicle.book.page.GroupPage;
 import fascicle.book.page.GroupRow;
+import fascicle.book.page.Hanging;
 import fascicle.book.page.Markup;
 import fascicle.book.page.Scaling;
 import fascicle.book.page.Step;
@@ -15,11 +17,12 @@ import fascicle.workings.ColourFigures;
 import fascicle.workings.EntryWorking;
 import fascicle.workings.Group;
 import fascicle.workings.MethodWorking;
+import fascicle.workings.grid.SampleString;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Pages of what entries have in common, and their rows in lists. */
 public final class GroupComposer {
@@ -69,15 +72,16 @@ public final class GroupComposer {
         List<Step> steps = worked.map(new RecipeComposer(materials, ways)::steps).orElse(List.of());
         Optional<Scaling> scaling = method.flatMap(found -> new ScalingComposer(materials).of(found.method().id()));
         ThingComposer things = new ThingComposer(materials, ways);
-        return new GroupPage(ways.frame(ways.list(shelf), leaf.title()), words.say("kind." + shelf.kind().word()),
+        return new GroupPage(ways.frame(ways.list(shelf), leaf.title()), shelf.kind().word(),
+                words.say("kind." + shelf.kind().word()),
                 many.flatMap(found -> shares.sentence(found.days())),
-                group.filter(found -> !found.entries().isEmpty()).map(found ->
+                many.filter(found -> !found.entries().isEmpty()).map(found ->
                         ways.lookUp(words.say("look-up.these"), shelf.kind().word(), found.id())),
                 worked.flatMap(found -> Cautions.of(found, materials)), things.facts(shelf, leaf.id()),
                 swatch(shelf, leaf, group), many.flatMap(Group::start).map(this::start),
                 many.map(found -> found.best(BEST)).orElse(List.of()).stream().map(entries::note).toList(),
                 group.map(found -> new PartedComposer(materials, ways).of(shelf, found)).orElse(List.of()),
-                shelf == Shelf.METHODS ? group.flatMap(this::colours) : Optional.empty(), steps, scaling,
+                grids(shelf, leaf), many.flatMap(this::colours), steps, scaling,
                 notes(things.notes(shelf, leaf.id())), group.map(this::counts).orElse(List.of()),
                 group.map(found -> new SheafComposer(materials, ways).of(shelf, found)).orElse(List.of()));
     }
@@ -85,20 +89,27 @@ public final class GroupComposer {
     /** The colours of what worked, by hue; of many, as many as fit, spread over all of them. */
     private Optional<GroupPage.Colours> colours(Group group) {
         List<EntryWorking> worked = group.entries().stream()
-                .filter(entry -> entry.worked() && entry.colour().isPresent())
-                .sorted(Comparator.comparingDouble(GroupComposer::hue).thenComparing(EntryWorking::id)).toList();
-        int shown = Math.min(worked.size(), MOST_COLOURS);
-        List<GroupPage.Colour> colours = IntStream.range(0, shown)
-                .mapToObj(number -> worked.get(number * worked.size() / shown))
-                .map(entry -> new GroupPage.Colour(this.colours.swatch(entry).small(), ways.entry(entry))).toList();
-        int left = worked.size() - shown;
+                .filter(EntryWorking::worked).toList();
+        List<EntryWorking> hung = SampleString.HUE.of(worked);
+        int shown = Math.min(hung.size(), MOST_COLOURS);
+        List<Hanging> colours = IntStream.range(0, shown)
+                .mapToObj(number -> hung.get((int) ((long) number * hung.size() / shown)))
+                .map(new CellComposer(materials, ways)::hanging).toList();
+        int left = hung.size() - shown;
         return colours.isEmpty() ? Optional.empty() : Optional.of(new GroupPage.Colours(colours,
                 left == 0 ? Optional.empty()
                         : Optional.of(ways.lookUp(words.say("more", left), group.kind().word(), group.id()))));
     }
 
-    private static double hue(EntryWorking working) {
-        return working.colour().orElseThrow().lab().hueDegrees();
+    /** A method's results on each condition; a dye's depths, and what it gave alone and in mixtures. */
+    private List<Grid> grids(Shelf shelf, Leaf leaf) {
+        GridComposer grids = new GridComposer(materials, ways);
+        return switch (shelf) {
+            case METHODS -> grids.ofMethod(leaf.id()).stream().toList();
+            case DYES -> Stream.concat(new LadderComposer(materials, ways).ofDye(leaf.id()).stream(),
+                    grids.ofDye(leaf.id()).stream()).toList();
+            case DAYS, LOTS, CONDITIONS, FAMILIES, YEARS -> List.of();
+        };
     }
 
     /** A group's row in a list. */

@@ -2,12 +2,19 @@ package fascicle.book.compose;
 
 import fascicle.book.address.Addresses;
 import fascicle.book.figures.Figures;
+import fascicle.book.page.EntryRow;
 import fascicle.book.prose.Prose;
 import fascicle.book.words.Words;
 import fascicle.notebook.Edition;
 import fascicle.workings.Workings;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 
-/** What every page of a book is made from. It does not change; safe for use from several threads. */
+/**
+ * What every page of a book is made from. It does not change but for rows that it keeps; safe for use from several
+ * threads.
+ */
 public final class Materials {
 
     private final Workings workings;
@@ -19,6 +26,7 @@ public final class Materials {
     private final Index index;
     private final Ties ties;
     private final String style;
+    private final Map<String, EntryRow> rows = new ConcurrentHashMap<>();
 
     /**
      * Gathers what pages are made from.
@@ -75,6 +83,11 @@ public final class Materials {
 
     String style() {
         return style;
+    }
+
+    /** A row of a list, composed once for all pages from which ways are the same. */
+    EntryRow row(String key, Supplier<EntryRow> compose) {
+        return rows.computeIfAbsent(key, unused -> compose.get());
     }
 
     boolean isStudio() {

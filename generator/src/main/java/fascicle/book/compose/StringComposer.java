@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The sample string, in each of its orders. */
 public final class StringComposer {
@@ -71,6 +72,12 @@ public final class StringComposer {
             orders.add(order == here ? Link.plain(name) : ways.top(name, address(order)));
         }
         return List.copyOf(orders);
+    }
+
+    /** The ways to the string in every order. */
+    static List<Link> ways(Materials materials, Ways ways) {
+        return Stream.of(SampleString.values())
+                .map(order -> ways.top(materials.words().say("string.by-" + word(order)), address(order))).toList();
     }
 
     private String title(SampleString order) {

@@ -9,9 +9,7 @@ import fascicle.notebook.Origin;
 import fascicle.workings.EntryWorking;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** The ways from one page to others, and what stands round it. */
@@ -20,8 +18,6 @@ final class Ways {
     private static final String HOME = "index.html";
     private static final String ENTRIES = "entries";
     private static final String LOOK_UP = "look-up.html";
-    private static final Map<String, String> STRINGS = new TreeMap<>(Map.of("string.1-hue", "string.html",
-            "string.2-lightness", "string-by-lightness.html", "string.3-year", "string-by-year.html"));
 
     private final Materials materials;
     private final String root;
@@ -108,13 +104,6 @@ final class Ways {
         }
         return origin instanceof Origin.Shared
                 ? Optional.of(Link.plain(materials.words().say("whence.shared"))) : Optional.empty();
-    }
-
-    /** The sample string in its orders. */
-    List<Link> strings() {
-        return STRINGS.entrySet().stream()
-                .map(string -> new Link(materials.words().say(string.getKey()), Optional.of(root + string.getValue())))
-                .toList();
     }
 
     /** The frame of a page behind a list. */

@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param newest the newest dye days
  * @param missing what errors kept out
  */
-public record CoverPage(Frame frame, Optional<String> maker, String counts, List<Hung> string, List<Link> strings,
+public record CoverPage(Frame frame, Optional<String> maker, String counts, List<Hanging> string, List<Link> strings,
         List<ListDoor> asks, List<ListDoor> lists, List<DyeDay> newest, List<Absent> missing) implements Page {
 
     @Override
@@ -39,7 +39,7 @@ public record CoverPage(Frame frame, Optional<String> maker, String counts, List
      * @param string its bundles
      * @param entries its entries, and how they came out
      */
-    public record DyeDay(Link day, List<Hung> string, List<Pot> entries) {}
+    public record DyeDay(Link day, List<Hanging> string, List<Pot> entries) {}
 
     /**
      * An entry of a dye day.

@@ -11,8 +11,7 @@ import java.util.Optional;
  * @param day its dye day
  * @param verdict whether it worked
  * @param colour its colour's name
- * @param lot its needles
- * @param method how
+ * @param gist what was done
  */
 public record EntryRow(Markup swatch, Link entry, Optional<String> tag, Link day, Optional<Verdict> verdict,
-        Optional<String> colour, Optional<Link> lot, Optional<Link> method) {}
+        Optional<String> colour, String gist) {}

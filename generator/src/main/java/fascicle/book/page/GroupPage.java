@@ -8,7 +8,8 @@ import java.util.Optional;
  * colour family or a year.
  *
  * @param frame what stands round it
- * @param kind what the entries have in common, in words
+ * @param word what the entries have in common, by which a theme may tell them apart: {@code method}, {@code lot} …
+ * @param kind the same in words
  * @param share on how many of its days something worked, in a sentence
  * @param lookUp the way to the look-up with this group chosen
  * @param caution what may hurt someone
@@ -17,6 +18,7 @@ import java.util.Optional;
  * @param start the recipe to start from
  * @param best the entries to look at first
  * @param parted its entries by something else that they have in common
+ * @param grids its swatches in rows and columns
  * @param colours the colours of what worked
  * @param steps what a method does
  * @param scaling a method for other weights
@@ -24,9 +26,9 @@ import java.util.Optional;
  * @param counts its entries and their dye days by verdict
  * @param sheaves the entries
  */
-public record GroupPage(Frame frame, String kind, Optional<String> share, Optional<Link> lookUp,
+public record GroupPage(Frame frame, String word, String kind, Optional<String> share, Optional<Link> lookUp,
         Optional<String> caution, List<Fact> facts, Optional<Markup> swatch, Optional<Start> start,
-        List<EntryNote> best, List<Parted> parted, Optional<Colours> colours, List<Step> steps,
+        List<EntryNote> best, List<Parted> parted, List<Grid> grids, Optional<Colours> colours, List<Step> steps,
         Optional<Scaling> scaling, List<Markup> notes, List<Fact> counts, List<Sheaf> sheaves) implements Page {
 
     @Override
@@ -68,18 +70,10 @@ public record GroupPage(Frame frame, String kind, Optional<String> share, Option
     /**
      * The colours that came of it, in order of hue.
      *
-     * @param colours swatches with the ways to their entries
+     * @param colours what hangs on the string
      * @param more the way to the rest
      */
-    public record Colours(List<Colour> colours, Optional<Link> more) {}
-
-    /**
-     * One colour that came of it.
-     *
-     * @param swatch the colour, small
-     * @param entry the way to its entry
-     */
-    public record Colour(Markup swatch, Link entry) {}
+    public record Colours(List<Hanging> colours, Optional<Link> more) {}
 
     /**
      * Entries under a heading.
