@@ -185,6 +185,17 @@ public final class Browser implements AutoCloseable {
                 + "return Math.max(page.scrollWidth, document.body.scrollWidth) - page.clientWidth;");
     }
 
+    /** What makes a page wider than the screen: the first elements that reach beyond it and hold no other that does. */
+    String tooWide() {
+        return (String) script("""
+                const edge = document.documentElement.clientWidth + 1;
+                const beyond = element => element.getBoundingClientRect().right > edge;
+                return [...document.body.querySelectorAll('*')]
+                    .filter(element => beyond(element) && ![...element.children].some(beyond) && !element.closest('.scroll, svg'))
+                    .slice(0, 3).map(element => element.parentElement.outerHTML.slice(0, 200)).join(' | ');
+                """);
+    }
+
     /** The value that a script's {@code return} gives, {@code null} excluded. */
     public Object script(String script, Object... arguments) {
         return Objects.requireNonNull(driver.executeScript(script, arguments), script);

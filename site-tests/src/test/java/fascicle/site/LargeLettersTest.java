@@ -1,6 +1,7 @@
 package fascicle.site;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -50,13 +51,14 @@ class LargeLettersTest {
             browser.width(Browser.LAPTOP).show(book.file(address));
             double letters = ((Number) browser.script(
                     "return parseFloat(getComputedStyle(document.querySelector('main')).fontSize)")).doubleValue();
-            assertEquals(TWICE, letters, address + ": letters follow the reader's setting");
+            assertTrue(letters >= TWICE, address + ": letters follow the reader's setting: " + letters);
             for (int width : List.of(Browser.LAPTOP, Browser.LAPTOP / 2)) {
                 browser.width(width);
                 long sideways = browser.sidewaysScroll();
                 Object cut = browser.script(CUT_OFF);
                 if (sideways != 0 || !cut.equals("")) {
-                    faults.add(address + " at " + width + ": " + sideways + " pixels to scroll sideways; cut off: " + cut);
+                    faults.add(address + " at " + width + ": " + sideways + " pixels to scroll sideways: "
+                            + (sideways == 0 ? "" : browser.tooWide()) + "; cut off: " + cut);
                 }
             }
             browser.screenshot("large-letters-" + address.replace('/', '-'));

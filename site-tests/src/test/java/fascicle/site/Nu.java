@@ -28,7 +28,7 @@ final class Nu {
             // What was bought twice, or read twice, stands under its own word each time.
             "Duplicate “dt” name",
             // The maker's words stay as the maker's keyboard writes them.
-            "Text run is not in Unicode Normalization Form C");
+            "is not in Unicode Normalization Form C");
 
     private final List<String> said = new ArrayList<>();
     private final SimpleDocumentValidator checker;

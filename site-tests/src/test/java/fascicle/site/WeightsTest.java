@@ -8,6 +8,8 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** The book is light enough for an old phone: bytes on the disk, nothing packed. */
@@ -43,13 +45,25 @@ class WeightsTest {
         assertTrue(bytes < SCRIPTS, "bytes: " + bytes);
     }
 
+    /** A page, the files that it loads, and those that its style loads. */
     private long loaded(String address, String what) {
         Path page = book.file(address);
         return size(page) + book.page(address).select(what).stream()
-                .map(element -> element.hasAttr("src") ? element.attr("src") : element.attr("href"))
+                .map(element -> page.resolveSibling(element.hasAttr("src") ? element.attr("src") : element.attr("href")))
+                .flatMap(file -> Stream.concat(Stream.of(file), named(file)))
+                .map(Path::normalize)
                 .distinct()
-                .mapToLong(way -> size(page.resolveSibling(way)))
+                .mapToLong(WeightsTest::size)
                 .sum();
+    }
+
+    private Stream<Path> named(Path file) {
+        if (!file.toString().endsWith(".css")) {
+            return Stream.empty();
+        }
+        String style = book.text(book.folder().relativize(file.normalize()).toString());
+        return Pattern.compile("url\\(\"([^\"]+)\"\\)").matcher(style).results()
+                .map(found -> file.resolveSibling(found.group(1)));
     }
 
     private static long size(Path file) {
