@@ -89,7 +89,7 @@ class BookTest {
             assertEquals("en", page.select("html").attr("lang"));
             assertEquals(1, page.select("h1").size(), address);
             assertFalse(page.title().isBlank());
-            assertEquals(9, page.select("nav ul.lists a").size());
+            assertEquals(13, page.select("nav ul.lists a").size());
             assertTrue(page.select("meta[http-equiv=Content-Security-Policy]").attr("content")
                     .startsWith("default-src 'none'; style-src 'self';"));
             assertEquals(0, page.select("script:not([src]), [style], style, [onclick], [id=''], img, iframe").size(), address);
@@ -111,7 +111,7 @@ class BookTest {
     void anEntrySaysWhatWasDoneAndWhatCameOut() {
         Document page = page(sample(), BRICK);
         assertEquals("Brick on scalded black pine", page.select("h1").text());
-        assertEquals("Tag 41 · 9 May 2026", page.select(".under").text());
+        assertEquals("Tag 41 9 May 2026", page.select(".over").text());
         assertEquals("Worked. Evenness 4 of 5. Supple. Fault: pale.", page.select(".outcome").text());
         assertEquals("Scalded, 45\u202fg · Brick 1.5\u202f% owf · White vinegar 60\u202fmL · 65.2\u202fmL/g · held 2 h at "
                 + "88\u202f°C", page.select("p.gist").text());
@@ -160,11 +160,11 @@ class BookTest {
     @Test
     void wetReadingsAndThoseByEyeAreListedAsKept() {
         Document page = page(sample(), BRICK);
-        List<String> readings = page.select(".sheet h3 + dl dd").eachText();
+        List<String> readings = page.select("h3:contains(Readings) + dl dd").eachText();
         assertEquals(5, readings.size());
         assertTrue(readings.get(3).endsWith("wet, so not compared"));
         assertEquals("by eye: like the sample with tag 18a, but redder", readings.get(4));
-        assertEquals("../entries/2026-05-20-gold.html", page.select(".sheet h3 + dl a").attr("href"));
+        assertEquals("../entries/2026-05-20-gold.html", page.select("h3:contains(Readings) + dl a").attr("href"));
     }
 
     @Test
@@ -190,7 +190,7 @@ class BookTest {
         assertEquals("2", fact(page, "Days it worked"));
         assertEquals("0", fact(page, "Days it failed"));
         assertTrue(page.select("section:contains(Start from this recipe)").text().contains("worked on 2 days"));
-        assertEquals(2, page.select("table.specimens tbody tr svg, ul.specimens svg").size());
+        assertEquals(2, page.select(".sheaf ul.specimens svg").size());
         assertEquals("Worked on 2 of 2 days; likely between 3 and 10 in ten.", page.select(".outcome").text());
         assertTrue(page(sample(), "days/2026-05-09.html").select(".notes").text().contains("Rain all day."));
         assertTrue(page(sample(), "lots/faded-2024.html").select("main").text().contains("Nothing here yet."));
@@ -249,6 +249,9 @@ class BookTest {
     void linesEndInLineFeedsAndTextIsUtf8() {
         Book book = sample();
         for (String address : book.addresses()) {
+            if (address.endsWith(".woff2")) {
+                continue;
+            }
             assertEquals(address.endsWith(".csv"), text(book, address).contains("\r"), address);
             assertFalse(text(book, address).contains("\ufffd"), address);
         }

@@ -45,14 +45,14 @@ class EditionLawTest {
                         ---
                         Bought on the sly.
                         """)
-                .with("needles/hidden.md", "---\ntitle: Hidden lot\ncondition: smoked\n---\n")
+                .with("needles/stashed.md", "---\ntitle: Stashed lot\ncondition: smoked\n---\n")
                 .with("notebook.yaml", "form: 1\ntitle: A small notebook\nkitchen: metric\n"
                         + "conditions: {smoked: Smoked in secret}\n")
                 .with("days/2026-05-02/private.md", """
                         ---
                         title: A private pot
                         tag: P707
-                        needles: {lot: hidden, weight: 30 g}
+                        needles: {lot: stashed, weight: 30 g}
                         bath: {water: 2 L, dye: [{is: secret, amount: 3 g}]}
                         colour: [{hex: "#336699"}]
                         outcome: {verdict: worked}
@@ -169,7 +169,7 @@ class EditionLawTest {
     void nothingPrivateIsInALowerEdition() throws IOException, ThemeBroken {
         Book open = book(whole(folder.resolve("whole")), Edition.OPEN);
         for (String address : open.addresses()) {
-            for (String secret : List.of("private", "Secret", "secret", "Hidden", "hidden", "smoked", "Smoked", "P707",
+            for (String secret : List.of("private", "Secret", "secret", "Stashed", "stashed", "smoked", "Smoked", "P707",
                     "P708", "P709", "#336699", "sly", "4.20", "Four and a half", "Much more", "Mind the steam", "Of two",
                     "Of three", "redder", "41 g")) {
                 assertFalse((address + text(open, address)).contains(secret), secret + " in " + address);

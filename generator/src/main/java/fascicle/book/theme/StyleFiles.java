@@ -12,7 +12,16 @@ final class StyleFiles {
     private static final Pattern NAMED = Pattern.compile("url\\(([^)]*)\\)|@import");
     private static final Pattern BESIDE = Pattern.compile("\"([A-Za-z0-9_-]+\\.(?:woff2|svg|png))\"");
 
+    private static final Pattern NOT_NEEDED = Pattern.compile("(?s)/\\*.*?\\*/|(?m)^[ \\t]+|(?<=\n)\n+");
+
     private StyleFiles() {}
+
+    /** A style as the book publishes it: without comments and indents, since every page carries it. */
+    static byte[] lean(byte[] style) {
+        String text = NOT_NEEDED.matcher(new String(style, StandardCharsets.UTF_8)).replaceAll("");
+        return text.strip().replaceAll("\n{2,}", "\n").replaceAll(" ?([{};]) ?", "$1").concat("\n").getBytes(StandardCharsets.UTF_8);
+    }
+
 
     /**
      * A file that a style names.

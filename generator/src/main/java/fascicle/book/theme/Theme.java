@@ -144,7 +144,7 @@ public final class Theme {
      * @return the bytes of the style's file
      */
     public byte[] style() {
-        return style.clone();
+        return StyleFiles.lean(style);
     }
 
     /**
