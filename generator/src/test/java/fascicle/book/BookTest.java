@@ -58,7 +58,7 @@ class BookTest {
     }
 
     private static List<String> cells(Document page, String table, String row) {
-        Element section = page.select("section.step:has(h3:contains(" + table + ")), section:has(h2:contains(" + table + "))").last();
+        Element section = page.select("section.step:has(h3:contains(" + table + ")), table:has(caption:contains(" + table + "))").last();
         assertNotNull(section);
         return section.select("tr:has(th:contains(" + row + "))").select("td").eachText();
     }

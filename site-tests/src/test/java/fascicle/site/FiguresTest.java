@@ -53,7 +53,7 @@ class FiguresTest {
         onEveryEntry(edition, (sheet, entry) -> {
             assertEquals(text(entry, "title"), sheet.page().select("h1").text());
             JsonNode tag = entry.required("tag");
-            String under = sheet.page().select("p.under").text();
+            String under = sheet.page().select("p.over").text();
             assertEquals(!tag.isNull(), under.contains("Tag "), sheet.name());
             assertTrue(tag.isNull() || under.contains("Tag " + tag.asString() + " "), under);
             JsonNode outcome = entry.required("outcome");

@@ -139,9 +139,9 @@ class ListsTest {
             data.required(list).forEach(group ->
                     expected.put(text(group.required("id")), String.valueOf(entries(group).size())));
             Map<String, String> shown = new TreeMap<>();
-            for (Element row : book.page(list + ".html").select("table.specimens tbody tr")) {
-                String id = idOf(row.select("th a").attr("href"), list + "/");
-                shown.put(id, row.select("td.number").text());
+            for (Element row : book.page(list + ".html").select("ul.specimens > li")) {
+                String id = idOf(row.select(".name a").attr("href"), list + "/");
+                shown.put(id, row.select(".under").text().split(" ")[0]);
             }
             assertEquals(expected, shown, list);
             Element door = book.page("index.html").select("ul.doors li:has(a[href=" + list + ".html])").first();
@@ -208,7 +208,8 @@ class ListsTest {
     }
 
     private static List<String> rows(Document page, String folder) {
-        return page.select("table.specimens tbody th a, ul.specimens .name a").stream()
+        String within = page.select(".group").isEmpty() ? "" : ".sheaf ";
+        return page.select(within + "ul.specimens .name a").stream()
                 .map(link -> idOf(link.attr("href"), folder))
                 .toList();
     }

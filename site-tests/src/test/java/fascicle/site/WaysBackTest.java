@@ -26,7 +26,7 @@ class WaysBackTest {
     private static final String ASIDE = ".notes, .like-colours";
 
     /** What stands in rows and tables of entries says of each entry where it belongs, not of the page. */
-    private static final String ROWS = ", .specimens, .parted";
+    private static final String ROWS = ", .specimens, .parted, .laid";
 
     private static final Set<String> GROUPS =
             Set.of("days", "methods", "lots", "dyes", "conditions", "families", "years");
