@@ -2,7 +2,7 @@ package fascicle.cli;
 
 import fascicle.book.figures.Figures;
 import fascicle.book.lookup.Answer;
-import fascicle.book.lookup.Gist;
+import fascicle.book.gist.Gist;
 import fascicle.book.words.Words;
 import fascicle.colour.Rgb;
 import fascicle.workings.EntryWorking;
@@ -43,9 +43,9 @@ final class RecalledWords {
         found.de00().ifPresent(de00 -> first.add(figures.difference(de00)));
         List<String> second = new ArrayList<>();
         second.add(working.id());
-        gist.dyes(working).forEach(dye -> second.add(dye.text()));
-        gist.acid(working).ifPresent(acid -> second.add(acid.text()));
-        gist.hold(working).ifPresent(second::add);
+        gist.dyes(working).forEach(dye -> second.add(gist.said(dye)));
+        gist.acids(working).forEach(acid -> second.add(gist.said(acid)));
+        gist.held(working).ifPresent(second::add);
         gist.evenness(working).ifPresent(even -> second.add(words.say("fact.evenness") + " " + even));
         return List.of(swatch(working) + seen(first), (coloured ? " ".repeat(BLOCKS + 1) : "  ") + seen(second));
     }

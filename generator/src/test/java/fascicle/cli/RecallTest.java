@@ -65,7 +65,7 @@ class RecallTest {
         Call told = recall("evenly").ends(0).says("1 entry.");
         assertEquals("""
                 Brick pot · 9 May 2026 · Tag 41 · worked
-                  2026-05-09-brick · Brick 2 % · White vinegar 60 mL · 88 °C, 2 h · Evenness 4 of 5
+                  2026-05-09-brick · Brick 2 % owf · White vinegar 60 mL · held 2 h at 88 °C · Evenness 4 of 5
                 """, told.out().replace('\u202f', ' '));
         recall("plain").ends(0).prints("plain · 10 May 2026 · no verdict\n  2026-05-10-plain\n");
     }

@@ -4,10 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fascicle.book.figures.Figures;
+import fascicle.book.gist.Gist;
 import fascicle.book.lookup.Answer;
 import fascicle.book.lookup.Choice;
 import fascicle.book.lookup.Folding;
-import fascicle.book.lookup.Gist;
 import fascicle.book.lookup.Lookup;
 import fascicle.book.lookup.Order;
 import fascicle.book.lookup.Question;
@@ -167,6 +167,13 @@ class LookUpTest {
         }
     }
 
+    private static List<Gist.Part> parts(JsonNode parts) {
+        List<Gist.Part> all = new ArrayList<>();
+        parts.forEach(part -> all.add(new Gist.Part(part.get("title").asString(), part.get("amount").isNull()
+                ? Optional.empty() : Optional.of(part.get("amount").asString()))));
+        return all;
+    }
+
     @Test
     void anEntrysCardTellsWhatItsPageTells() {
         Gist gist = new Gist(workings, WORDS);
@@ -191,16 +198,13 @@ class LookUpTest {
             same(working.entry().target().flatMap(target -> target.colour().lab()).map(lab -> lab.toRgb().hex()), card.get("target"));
             same(working.needles().lot().flatMap(lot -> workings.lots().stream().filter(one -> one.lot().equals(lot)).findFirst())
                     .flatMap(lot -> lot.colour()).map(bare -> bare.lab().toRgb().hex()), card.get("sheath"));
-            same(gist.hold(working), card.get("hold"));
+            same(gist.held(working), card.get("hold"));
             same(gist.evenness(working), card.get("evenness"));
             same(working.needles().lot().map(lot -> lot.called()), card.get("lot"));
             same(working.entry().method().flatMap(id -> workings.method(id.value())).map(method -> method.method().called()),
                     card.get("method"));
-            List<Gist.Part> dyes = new ArrayList<>();
-            card.get("dyes").forEach(dye -> dyes.add(new Gist.Part(dye.get("title").asString(),
-                    dye.get("owf").isNull() ? Optional.empty() : Optional.of(dye.get("owf").asString()))));
-            assertEquals(gist.dyes(working), dyes);
-            same(gist.acid(working).map(Gist.Part::title), card.get("acid").isNull() ? card.get("acid") : card.get("acid").get("title"));
+            assertEquals(gist.dyes(working), parts(card.get("dyes")));
+            assertEquals(gist.acids(working), parts(card.get("acids")));
             Lookup.colour(working).ifPresent(lab -> assertEquals(lab.b(), card.get("lab").get(2).asDouble()));
             assertEquals(working.colour().isEmpty(), card.get("lab").isNull());
         }

@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Samples among others: what stands in a grid's cell, and what hangs on the string. */
 final class CellComposer {
@@ -59,6 +60,13 @@ final class CellComposer {
         return new Hanging(colours.swatch(entry).hung(), ways.entry(entry), figures.date(entry.entry().date()),
                 colour.map(known -> known.name().name()), colour.map(known -> known.lab().toRgb().hex()),
                 entry.entry().verdict().map(verdict -> new Verdict(verdict.word(), words.name("verdict", verdict))));
+    }
+
+    /** Entries on a string; of more than fit, as many as do, spread over all of them. */
+    List<Hanging> someOf(List<EntryWorking> hung, int most) {
+        int shown = Math.min(hung.size(), most);
+        return IntStream.range(0, shown).mapToObj(place -> hung.get((int) ((long) place * hung.size() / shown)))
+                .map(this::hanging).toList();
     }
 
     /** So many entries on so many dye days. */

@@ -14,7 +14,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /** The book's first page. */
 public final class CoverComposer {
@@ -61,9 +60,7 @@ public final class CoverComposer {
         List<EntryWorking> worked = materials.workings().entries().stream()
                 .filter(EntryWorking::worked).toList();
         List<EntryWorking> hung = SampleString.HUE.of(worked);
-        int shown = Math.min(MOST_ON_THE_STRING, hung.size());
-        return IntStream.range(0, shown).mapToObj(place -> hung.get((int) ((long) place * hung.size() / shown)))
-                .map(cells::hanging).toList();
+        return cells.someOf(hung, MOST_ON_THE_STRING);
     }
 
     /** The ways into the look-up: the maker's first question is about her needles. */

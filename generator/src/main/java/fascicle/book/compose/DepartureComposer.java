@@ -1,6 +1,8 @@
 package fascicle.book.compose;
 
 import fascicle.book.address.Shelf;
+import fascicle.book.gist.Amounts;
+import fascicle.book.gist.Heating;
 import fascicle.book.page.Departed;
 import fascicle.book.words.Words;
 import fascicle.notebook.Noted;
@@ -28,7 +30,7 @@ final class DepartureComposer {
         this.materials = materials;
         this.ways = ways;
         this.words = materials.words();
-        this.heating = new Heating(materials);
+        this.heating = new Heating(materials.words());
     }
 
     /** An entry's departures; nothing where it has no method to depart from. */
@@ -88,7 +90,7 @@ final class DepartureComposer {
     }
 
     private String amount(Departure.Used used) {
-        return new Amounts(materials).inTheBath(used.part(), used.liquorMl())
+        return new Amounts(words).inTheBath(used.part(), used.liquorMl())
                 .orElseGet(() -> words.say("departed.some"));
     }
 

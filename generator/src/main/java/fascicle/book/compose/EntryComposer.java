@@ -65,7 +65,7 @@ public final class EntryComposer {
         NearbyComposer nearby = new NearbyComposer(materials, ways);
         return new EntryPage(frame, entry.tag().map(Noted::value), day(entry), outcomes.sentence(entry),
                 outcomes.rest(entry), nearby.again(working), colours.specimens(working),
-                new Gist(materials).of(working), new DepartureComposer(materials, ways).of(working),
+                materials.gist().line(working), new DepartureComposer(materials, ways).of(working),
                 new ScalingComposer(materials).of(entry.id()), Cautions.of(worked, materials), result(working),
                 colours.readings(entry.colour()), needles(working), new RecipeComposer(materials, ways).steps(worked),
                 later(working), entry.notes().stream().filter(note -> !note.isBlank())
@@ -76,7 +76,7 @@ public final class EntryComposer {
     /** An entry in a few words. */
     EntryNote note(EntryWorking working) {
         return new EntryNote(colours.swatch(working).small(), ways.entry(working), day(working.entry()),
-                outcomes.verdict(working.entry()), new Gist(materials).of(working));
+                outcomes.verdict(working.entry()), materials.gist().line(working));
     }
 
     /** An entry's row in a list; many lists hold the same row. */
@@ -88,7 +88,7 @@ public final class EntryComposer {
         Entry entry = working.entry();
         return new EntryRow(colours.swatch(working).small(), ways.entry(working), entry.tag().map(Noted::value),
                 day(entry), outcomes.verdict(entry), working.colour().map(colour -> colour.name().name()),
-                new Gist(materials).of(working));
+                materials.gist().line(working));
     }
 
     private Facts facts() {

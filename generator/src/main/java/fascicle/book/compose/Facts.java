@@ -1,5 +1,6 @@
 package fascicle.book.compose;
 
+import fascicle.book.gist.Heating;
 import fascicle.book.page.Fact;
 import fascicle.book.page.Link;
 import fascicle.notebook.Noted;
@@ -41,7 +42,7 @@ final class Facts {
 
     /** Adds a time. */
     Facts span(String key, Optional<Noted<Span>> noted) {
-        return noted(key, noted, new Heating(materials)::span);
+        return noted(key, noted, new Heating(materials.words())::span);
     }
 
     /** Adds words that were worked out. */

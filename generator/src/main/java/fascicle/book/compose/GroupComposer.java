@@ -21,7 +21,6 @@ import fascicle.workings.grid.SampleString;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Pages of what entries have in common, and their rows in lists. */
@@ -73,12 +72,11 @@ public final class GroupComposer {
         Optional<Scaling> scaling = method.flatMap(found -> new ScalingComposer(materials).of(found.method().id()));
         ThingComposer things = new ThingComposer(materials, ways);
         return new GroupPage(ways.frame(ways.list(shelf), leaf.title()), shelf.kind().word(),
-                words.say("kind." + shelf.kind().word()),
                 many.flatMap(found -> shares.sentence(found.days())),
                 many.filter(found -> !found.entries().isEmpty()).map(found ->
                         ways.lookUp(words.say("look-up.these"), shelf.kind().word(), found.id())),
                 worked.flatMap(found -> Cautions.of(found, materials)), things.facts(shelf, leaf.id()),
-                swatch(shelf, leaf, group), many.flatMap(Group::start).map(this::start),
+                swatch(shelf, leaf), many.flatMap(Group::start).map(this::start),
                 many.map(found -> found.best(BEST)).orElse(List.of()).stream().map(entries::note).toList(),
                 group.map(found -> new PartedComposer(materials, ways).of(shelf, found)).orElse(List.of()),
                 grids(shelf, leaf), many.flatMap(this::colours), steps, scaling,
@@ -91,11 +89,8 @@ public final class GroupComposer {
         List<EntryWorking> worked = group.entries().stream()
                 .filter(EntryWorking::worked).toList();
         List<EntryWorking> hung = SampleString.HUE.of(worked);
-        int shown = Math.min(hung.size(), MOST_COLOURS);
-        List<Hanging> colours = IntStream.range(0, shown)
-                .mapToObj(number -> hung.get((int) ((long) number * hung.size() / shown)))
-                .map(new CellComposer(materials, ways)::hanging).toList();
-        int left = hung.size() - shown;
+        List<Hanging> colours = new CellComposer(materials, ways).someOf(hung, MOST_COLOURS);
+        int left = hung.size() - colours.size();
         return colours.isEmpty() ? Optional.empty() : Optional.of(new GroupPage.Colours(colours,
                 left == 0 ? Optional.empty()
                         : Optional.of(ways.lookUp(words.say("more", left), group.kind().word(), group.id()))));
@@ -122,11 +117,9 @@ public final class GroupComposer {
                 group.map(found -> inWords(found.days())).orElse(""));
     }
 
-    private Optional<Markup> swatch(Shelf shelf, Leaf leaf, Optional<Group> group) {
-        if (shelf == Shelf.LOTS) {
-            return materials.index().bareColour(leaf.id()).map(colours::bareSwatch);
-        }
-        return group.flatMap(Group::median).map(median -> colours.single(Optional.of(median)).large());
+    /** The bare needles of a lot. */
+    private Optional<Markup> swatch(Shelf shelf, Leaf leaf) {
+        return shelf == Shelf.LOTS ? materials.index().bareColour(leaf.id()).map(colours::bareSwatch) : Optional.empty();
     }
 
     private GroupPage.Start start(Group.Start start) {

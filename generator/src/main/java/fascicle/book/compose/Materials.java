@@ -2,6 +2,7 @@ package fascicle.book.compose;
 
 import fascicle.book.address.Addresses;
 import fascicle.book.figures.Figures;
+import fascicle.book.gist.Gist;
 import fascicle.book.page.EntryRow;
 import fascicle.book.prose.Prose;
 import fascicle.book.words.Words;
@@ -25,6 +26,7 @@ public final class Materials {
     private final Prose prose;
     private final Index index;
     private final Ties ties;
+    private final Gist gist;
     private final String style;
     private final Map<String, EntryRow> rows = new ConcurrentHashMap<>();
 
@@ -46,6 +48,7 @@ public final class Materials {
         this.prose = new Prose(addresses::ofFile);
         this.index = new Index(workings);
         this.ties = new Ties(workings);
+        this.gist = new Gist(workings, words);
         this.style = style;
     }
 
@@ -75,6 +78,10 @@ public final class Materials {
 
     Index index() {
         return index;
+    }
+
+    Gist gist() {
+        return gist;
     }
 
     Ties ties() {

@@ -1,6 +1,7 @@
 package fascicle.book.compose;
 
 import fascicle.book.address.Shelf;
+import fascicle.book.gist.Gist;
 import fascicle.book.page.GroupPage;
 import fascicle.book.words.Words;
 import fascicle.notebook.Ids;
@@ -25,7 +26,7 @@ final class PartedComposer {
         this.ways = ways;
         this.words = materials.words();
         this.colours = new ColourComposer(materials, ways);
-        this.gist = new Gist(materials);
+        this.gist = materials.gist();
     }
 
     /** The tables of a group's page. */
@@ -59,7 +60,7 @@ final class PartedComposer {
         Optional<EntryWorking> start = part.start().map(Group.Start::entry);
         return new GroupPage.Part(colours.single(part.median()).small(), ways.to(by, part.id()),
                 new Shares(words).of(part.days()), part.best(1).stream().findFirst().map(ways::entry),
-                start.map(ways::entry), start.map(gist::of),
+                start.map(ways::entry), start.map(gist::line),
                 part.start().map(found -> words.say("start.days", found.days())));
     }
 }

@@ -2,6 +2,7 @@ package fascicle.book.compose;
 
 import fascicle.book.address.Shelf;
 import fascicle.book.figures.Figures;
+import fascicle.book.gist.Heating;
 import fascicle.book.page.Fact;
 import fascicle.book.page.Link;
 import fascicle.book.page.Step;
@@ -34,7 +35,7 @@ final class RecipeComposer {
         this.ways = ways;
         this.words = materials.words();
         this.figures = materials.figures();
-        this.heating = new Heating(materials);
+        this.heating = new Heating(materials.words());
     }
 
     /** All steps of a recipe, in the order of the work. */

@@ -4,6 +4,7 @@ import fascicle.book.page.Hanging;
 import fascicle.book.page.Link;
 import fascicle.book.page.StringPage;
 import fascicle.book.words.Words;
+import fascicle.colour.HueOrder;
 import fascicle.workings.EntryWorking;
 import fascicle.workings.grid.SampleString;
 import java.util.ArrayList;
@@ -87,7 +88,7 @@ public final class StringComposer {
     /** What samples that hang together have in common. */
     private String length(SampleString order, EntryWorking entry) {
         return switch (order) {
-            case HUE -> words.say(entry.colour().filter(colour -> SampleString.isGrey(colour.lab())).isPresent()
+            case HUE -> words.say(entry.colour().filter(colour -> HueOrder.isGrey(colour.lab())).isPresent()
                     ? "string.greys" : "string.hues");
             case LIGHTNESS -> words.say("string.light-to-dark");
             case YEAR -> String.valueOf(entry.entry().date().getYear());

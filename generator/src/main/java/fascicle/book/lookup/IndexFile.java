@@ -2,6 +2,7 @@ package fascicle.book.lookup;
 
 import fascicle.book.address.Addresses;
 import fascicle.book.address.Leaf;
+import fascicle.book.gist.Gist;
 import fascicle.book.words.Words;
 import fascicle.colour.Lab;
 import fascicle.colour.Rgb;
@@ -211,9 +212,8 @@ public final class IndexFile {
         digits("method", METHOD_DIGITS, working -> Optional.of(Packing.digits(working.entry().method()
                 .map(id -> methods.getOrDefault(Ids.key(id.value()), 0)).orElse(0), METHOD_DIGITS)));
         lines("dyes", working -> parts(gist.dyes(working)));
-        digits("acid", TEXT_DIGITS, working -> Optional.of(known(gist.acid(working).map(acid -> acid.title()
-                + acid.amount().map(amount -> "\n" + amount).orElse("")))));
-        digits("hold", TEXT_DIGITS, working -> Optional.of(known(gist.hold(working))));
+        lines("acids", working -> parts(gist.acids(working)));
+        digits("hold", TEXT_DIGITS, working -> Optional.of(known(gist.held(working))));
     }
 
     /** Each part's title and amount. */

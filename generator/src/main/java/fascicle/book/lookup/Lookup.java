@@ -2,6 +2,7 @@ package fascicle.book.lookup;
 
 import fascicle.book.words.Words;
 import fascicle.colour.ColourDifference;
+import fascicle.colour.HueOrder;
 import fascicle.colour.Lab;
 import fascicle.workings.EntryWorking;
 import fascicle.workings.PartFigures;
@@ -228,14 +229,10 @@ public final class Lookup {
             case DATE -> 0;
             case EVENNESS -> evenness(working) == 0 ? Double.POSITIVE_INFINITY : -evenness(working);
             case LIGHTNESS -> colour.map(lab -> -lab.lightness()).orElse(Double.POSITIVE_INFINITY);
-            case HUE -> colour.map(Lookup::roundTheCircle).orElse(Double.POSITIVE_INFINITY);
+            case HUE -> colour.map(HueOrder::place).orElse(Double.POSITIVE_INFINITY);
             case OWF -> owfSteps(working) == 0 ? Double.POSITIVE_INFINITY : owfSteps(working);
             case NEAR -> de00.orElse(Double.POSITIVE_INFINITY);
         };
         return new Ranked(new Answer.Found(working, de00), key);
-    }
-
-    private static double roundTheCircle(Lab colour) {
-        return colour.chroma() < Order.GREY_BELOW ? 1000 - colour.lightness() : colour.hueDegrees();
     }
 }

@@ -11,18 +11,12 @@ public enum Order {
     EVENNESS,
     /** The lightest first. */
     LIGHTNESS,
-    /** Round the circle from red by yellow, green and blue; then the greys, the lightest first. */
+    /** As the sample string hangs: see {@link fascicle.colour.HueOrder}. */
     HUE,
     /** The least dye first: the sum of what is known of its dyes on the weight of the needles. */
     OWF,
     /** The nearest colour first. */
     NEAR;
-
-    /**
-     * A colour of less chroma (C*ab) than this is a grey here, since its hue is hardly seen and wanders with every
-     * reading ({@code common practice, no source}).
-     */
-    public static final double GREY_BELOW = 4;
 
     /**
      * Reads an order's name.

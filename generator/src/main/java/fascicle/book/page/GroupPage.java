@@ -9,12 +9,11 @@ import java.util.Optional;
  *
  * @param frame what stands round it
  * @param word what the entries have in common, by which a theme may tell them apart: {@code method}, {@code lot} …
- * @param kind the same in words
  * @param share on how many of its days something worked, in a sentence
  * @param lookUp the way to the look-up with this group chosen
  * @param caution what may hurt someone
  * @param facts what is known of the thing itself
- * @param swatch the median colour of what worked, or the bare lot's colour
+ * @param swatch a lot's bare needles
  * @param start the recipe to start from
  * @param best the entries to look at first
  * @param parted its entries by something else that they have in common
@@ -26,7 +25,7 @@ import java.util.Optional;
  * @param counts its entries and their dye days by verdict
  * @param sheaves the entries
  */
-public record GroupPage(Frame frame, String word, String kind, Optional<String> share, Optional<Link> lookUp,
+public record GroupPage(Frame frame, String word, Optional<String> share, Optional<Link> lookUp,
         Optional<String> caution, List<Fact> facts, Optional<Markup> swatch, Optional<Start> start,
         List<EntryNote> best, List<Parted> parted, List<Grid> grids, Optional<Colours> colours, List<Step> steps,
         Optional<Scaling> scaling, List<Markup> notes, List<Fact> counts, List<Sheaf> sheaves) implements Page {

@@ -6,7 +6,7 @@
   'use strict';
 
   var TRAITS = ['condition', 'verdict', 'year', 'family', 'lot', 'dye', 'method'];
-  var SHORTEST_SLIP = 4, LONGEST_WORD = 40, GREY_BELOW = 4, KEPT = 64, DIGITS = 92, BLOCK = 32;
+  var SHORTEST_SLIP = 4, LONGEST_WORD = 40, GREY_BELOW = 4, CUT = 350, KEPT = 64, DIGITS = 92, BLOCK = 32;
 
   // ---- Digits: printable ASCII but for the quotation mark, the backslash and the less-than sign.
 
@@ -453,7 +453,7 @@
         var c = colours()[i];
         if (!c) return Infinity;
         var degrees = hue(c[1], c[2]);
-        return length(c[1], c[2]) < GREY_BELOW ? 1000 - c[0] : degrees < 360 ? degrees : 0;
+        return length(c[1], c[2]) < GREY_BELOW ? 1000 + c[0] : ((degrees < 360 ? degrees : 0) - CUT + 360) % 360;
       },
       owf: function (i) { return digits(index.owf, 3 * i, 3) || Infinity; }
     };
@@ -574,17 +574,12 @@
       return null;
     }
 
-    function dyes(line) {
+    function parts(line) {
       var list = [];
       for (var at = 0; at < line.length; at += 6) {
-        list.push({title: text(digits(line, at, 3)), owf: text(digits(line, at + 3, 3))});
+        list.push({title: text(digits(line, at, 3)), amount: text(digits(line, at + 3, 3))});
       }
       return list;
-    }
-
-    function acid(i) {
-      var said = text(digits(index.acid, 3 * i, 3));
-      return said && {title: said.split('\n')[0], amount: said.split('\n')[1] || null};
     }
 
     function card(i) {
@@ -601,7 +596,7 @@
         colourName: colourName(i), lab: lab(i), readings: colourList(lines('readings')[i]),
         sheath: lot < 0 ? null : colourList(index.sheaths[lot])[0] || null,
         target: colourList(index.targets[i] || '')[0] || null,
-        dyes: dyes(lines('dyes')[i]), acid: acid(i),
+        dyes: parts(lines('dyes')[i]), acids: parts(lines('acids')[i]),
         hold: text(digits(index.hold, 3 * i, 3)), evenness: even ? index.even.replace('{0}', even) : null,
         condition: condition < 0 ? null : choices.condition[condition].title,
         lot: lot < 0 ? null : choices.lot[lot].title, method: method ? choices.method[method - 1].title : null

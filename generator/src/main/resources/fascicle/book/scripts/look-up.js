@@ -421,8 +421,8 @@
     slots.verdict.className = card.verdict ? 'verdict ' + card.verdict : '';
     put(slots.condition, card.condition);
     put(slots.date, card.day);
-    put(slots.dyes, card.dyes.map(dye => dye.title + (dye.owf ? ' ' + say('owf', dye.owf) : '')).join(say('pieces')));
-    put(slots.acid, card.acid && (card.acid.title + ' ' + (card.acid.amount || '')).trim());
+    put(slots.dyes, gist(card.dyes));
+    put(slots.acid, gist(card.acids));
     put(slots.hold, card.hold);
     put(slots.evenness, card.evenness && say('evenness', card.evenness));
     put(slots.colour, card.colourName || say('unread'));
@@ -435,6 +435,10 @@
       slots.alike.setAttribute('aria-label', say('alike', card.title));
     }
     draw(slots, card);
+  }
+
+  function gist(parts) {
+    return parts.map(part => part.title + (part.amount ? ' ' + part.amount : '')).join(say('and-part'));
   }
 
   /** The colour between the readings, near enough to ask for more like it. */

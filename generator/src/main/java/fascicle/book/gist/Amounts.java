@@ -1,4 +1,4 @@
-package fascicle.book.compose;
+package fascicle.book.gist;
 
 import fascicle.bath.Basis;
 import fascicle.book.figures.Figures;
@@ -9,24 +9,40 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /** The amount of one part in a few words. */
-final class Amounts {
+public final class Amounts {
 
     private final Words words;
     private final Figures figures;
 
-    Amounts(Materials materials) {
-        this.words = materials.words();
-        this.figures = materials.figures();
+    /**
+     * Amounts in the book's words.
+     *
+     * @param words the book's words
+     */
+    public Amounts(Words words) {
+        this.words = words;
+        this.figures = new Figures(words);
     }
 
-    /** By the needles where it follows them, else as it was measured, else as written. */
-    Optional<String> inBrief(PartFigures part) {
+    /**
+     * By the needles where it follows them, else as it was measured, else as written.
+     *
+     * @param part a part of a bath
+     * @return such as {@code 1.5 % owf}; nothing where no amount was given
+     */
+    public Optional<String> inBrief(PartFigures part) {
         return Stream.of(part.by() == Basis.NEEDLES ? owf(part) : Optional.<String>empty(), measured(part), owf(part),
                 part.asWritten()).flatMap(Optional::stream).findFirst();
     }
 
-    /** The same, and for what follows the bath how much there is of it in a litre. */
-    Optional<String> inTheBath(PartFigures part, OptionalDouble liquorMl) {
+    /**
+     * The same, and for what follows the bath how much there is of it in a litre.
+     *
+     * @param part a part of a bath
+     * @param liquorMl the bath's liquor, mL
+     * @return such as {@code 60 mL (20.4 mL/L)}; nothing where no amount was given
+     */
+    public Optional<String> inTheBath(PartFigures part, OptionalDouble liquorMl) {
         Optional<String> brief = inBrief(part);
         Optional<String> rate = part.by() == Basis.BATH ? rate(part, liquorMl) : Optional.empty();
         return rate.isEmpty() || brief.isEmpty() ? brief

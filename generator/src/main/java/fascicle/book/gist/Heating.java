@@ -1,4 +1,4 @@
-package fascicle.book.compose;
+package fascicle.book.gist;
 
 import fascicle.book.figures.Figures;
 import fascicle.book.words.Words;
@@ -11,23 +11,38 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Heating and times in words. */
-final class Heating {
+public final class Heating {
 
     private final Words words;
     private final Figures figures;
 
-    Heating(Materials materials) {
-        this.words = materials.words();
-        this.figures = materials.figures();
+    /**
+     * Heating in the book's words.
+     *
+     * @param words the book's words
+     */
+    public Heating(Words words) {
+        this.words = words;
+        this.figures = new Figures(words);
     }
 
-    /** A time as written, or overnight in the book's words. */
-    String span(Noted<Span> span) {
+    /**
+     * A time as written, or overnight in the book's words.
+     *
+     * @param span a noted time
+     * @return such as {@code 2 h}
+     */
+    public String span(Noted<Span> span) {
         return span.value() instanceof Span.Overnight ? words.say("span.overnight") : span.written();
     }
 
-    /** All of a step. */
-    String step(HeatStep step) {
+    /**
+     * All of a step.
+     *
+     * @param step a step of heating
+     * @return where from and to, how long, on what
+     */
+    public String step(HeatStep step) {
         List<String> pieces = new ArrayList<>();
         step.from().ifPresent(from -> pieces.add(words.say("heat.from", from.written())));
         step.to().ifPresent(to -> pieces.add(words.say("heat.to", reached(to.value()))));
@@ -37,14 +52,24 @@ final class Heating {
         return String.join(words.say("pieces"), pieces);
     }
 
-    /** All of several steps; nothing where there are none. */
-    Optional<String> steps(List<HeatStep> steps) {
+    /**
+     * All of several steps.
+     *
+     * @param steps in order
+     * @return the steps; nothing where there are none
+     */
+    public Optional<String> steps(List<HeatStep> steps) {
         return steps.isEmpty() ? Optional.empty()
                 : Optional.of(steps.stream().map(this::step).collect(Collectors.joining(words.say("heat.then"))));
     }
 
-    /** How long and where needles were held: {@code held 2 h at 88 °C}; nothing where no step says either. */
-    Optional<String> held(List<HeatStep> steps) {
+    /**
+     * How long and where needles were held.
+     *
+     * @param steps in order
+     * @return such as {@code held 2 h at 88 °C}; nothing where no step says either
+     */
+    public Optional<String> held(List<HeatStep> steps) {
         List<HeatStep> held = steps.stream().filter(step -> step.hold().isPresent()).toList();
         String said = (held.isEmpty() ? steps : held).stream().map(this::holding).flatMap(Optional::stream)
                 .collect(Collectors.joining(words.say("heat.then")));
