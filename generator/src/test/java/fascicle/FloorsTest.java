@@ -25,6 +25,7 @@ class FloorsTest {
             .layer("measure").definedBy("fascicle.measure..")
             .layer("colour").definedBy("fascicle.colour..")
             .layer("bath").definedBy("fascicle.bath..")
+            .layer("photo").definedBy("fascicle.photo..")
             .layer("notebook").definedBy("fascicle.notebook..")
             .layer("workings").definedBy("fascicle.workings..")
             .layer("book").definedBy("fascicle.book..")
@@ -34,7 +35,8 @@ class FloorsTest {
             .whereLayer("workings").mayOnlyBeAccessedByLayers("book", "cli")
             .whereLayer("notebook").mayOnlyBeAccessedByLayers("workings", "book", "cli")
             .whereLayer("bath").mayOnlyBeAccessedByLayers("notebook", "workings", "book", "cli")
-            .whereLayer("colour").mayOnlyBeAccessedByLayers("bath", "notebook", "workings", "book", "cli")
+            .whereLayer("photo").mayOnlyBeAccessedByLayers("notebook", "workings", "book", "cli")
+            .whereLayer("colour").mayOnlyBeAccessedByLayers("bath", "photo", "notebook", "workings", "book", "cli")
             .whereLayer("measure").mayOnlyBeAccessedByLayers("colour", "bath", "notebook", "workings", "book", "cli")
             .ensureAllClassesAreContainedInArchitecture();
 
@@ -69,7 +71,7 @@ class FloorsTest {
     @ArchTest
     static final ArchRule FIGURES_ARE_THE_SAME_ON_EVERY_MACHINE =
             noClasses().that().resideInAnyPackage("fascicle.measure..", "fascicle.colour..", "fascicle.bath..",
-                            "fascicle.workings..")
+                            "fascicle.photo..", "fascicle.workings..")
                     .should().callMethod(Math.class, "pow", double.class, double.class)
                     .orShould().callMethod(Math.class, "cbrt", double.class)
                     .orShould().callMethod(Math.class, "atan2", double.class, double.class)

@@ -38,6 +38,19 @@ public record Lab(double lightness, double a, double b) {
         return Xyz.ofLab(lightness, a, b, Xyz.D65).fromD65ToD50().toLab(Xyz.D50);
     }
 
+    /**
+     * The grey that reflects so much of the light at every wavelength.
+     *
+     * @param factor above 0; 1 for a perfect white
+     * @throws IllegalArgumentException if the factor is 0 or less or not finite
+     */
+    public static Lab ofReflectance(double factor) {
+        if (!(factor > 0) || !Double.isFinite(factor)) {
+            throw new IllegalArgumentException("no grey reflects this much: " + factor);
+        }
+        return new Xyz(factor * Xyz.D50.x(), factor, factor * Xyz.D50.z()).toLab(Xyz.D50);
+    }
+
     /** C*ab: the distance from the grey axis. */
     public double chroma() {
         return StrictMath.sqrt(a * a + b * b);
