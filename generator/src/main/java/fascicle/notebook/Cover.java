@@ -24,16 +24,19 @@ import java.util.Optional;
  * @param conditions the maker's own conditions, id to words
  * @param address where the open edition will be served
  * @param weights the weights of needles that recipes are worked out for
+ * @param photoUncertainty how far from the truth the maker's photographs read, as CIEDE2000, as she found it by things
+ *     of known colour
  */
 public record Cover(String title, Optional<String> maker, String language, Kitchen kitchen, boolean kitchenSaid,
         Optional<Noted<Quantity>> balance, Optional<Noted<Double>> alkalinity, Optional<Noted<Double>> ph,
         Optional<Noted<Quantity>> height, Optional<String> currency, Optional<Noted<Quantity>> dampKeeps,
-        String theme, Map<String, String> conditions, Optional<String> address, List<Noted<Quantity>> weights) {
+        String theme, Map<String, String> conditions, Optional<String> address, List<Noted<Quantity>> weights,
+        Optional<Noted<Double>> photoUncertainty) {
 
     /** The cover of a notebook that says nothing. */
     public static final Cover UNSAID = new Cover("A dye notebook", Optional.empty(), "en", Kitchen.METRIC, false,
             Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
-            "longleaf", Map.of(), Optional.empty(), List.of());
+            "longleaf", Map.of(), Optional.empty(), List.of(), Optional.empty());
 
     /**
      * The same cover with other conditions of the maker's own.
@@ -43,6 +46,6 @@ public record Cover(String title, Optional<String> maker, String language, Kitch
      */
     public Cover withConditions(Map<String, String> own) {
         return new Cover(title, maker, language, kitchen, kitchenSaid, balance, alkalinity, ph, height, currency,
-                dampKeeps, theme, own, address, weights);
+                dampKeeps, theme, own, address, weights, photoUncertainty);
     }
 }

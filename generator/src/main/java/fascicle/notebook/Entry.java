@@ -74,6 +74,22 @@ public record Entry(String id, LocalDate date, String name, Place place, Optiona
     }
 
     /**
+     * The same entry with other readings.
+     *
+     * @param readings of the dyed needles
+     * @param glasses of the bath
+     * @param aim of the target
+     * @param rubbed of cloths
+     * @param faded of the half in the light
+     * @return a copy
+     */
+    public Entry withReadings(List<Reading> readings, Optional<Glass> glasses, Optional<Reading> aim,
+            Optional<Fastness> rubbed, List<WindowReading> faded) {
+        return new Entry(id, date, name, place, title, tag, share, method, needles, recipe, readings, glasses, aim,
+                outcome, rubbed, faded, kept, notes);
+    }
+
+    /**
      * The same entry without what is the studio's own: what was kept of it.
      *
      * @return a copy

@@ -1,11 +1,32 @@
 package fascicle.notebook;
 
+import fascicle.colour.Grade;
 import java.util.Optional;
 
 /**
- * Rub fastness as the maker graded it, in grades of the grey scale ({@code 1} to {@code 5}, halves as {@code 4-5}).
+ * How the colour rubs off on a white cloth.
  *
  * @param rubDry with a dry cloth
  * @param rubWet with a wet cloth
  */
-public record Fastness(Optional<Noted<String>> rubDry, Optional<Noted<String>> rubWet) {}
+public record Fastness(Optional<Rub> rubDry, Optional<Rub> rubWet) {
+
+    /** One rub test. */
+    public sealed interface Rub {
+
+        /**
+         * As the maker graded it by the grey scale for staining.
+         *
+         * @param grade the grade
+         */
+        record Graded(Noted<Grade> grade) implements Rub {}
+
+        /**
+         * As the cloth was read.
+         *
+         * @param before the white cloth
+         * @param after the same, rubbed
+         */
+        record Cloth(Reading before, Reading after) implements Rub {}
+    }
+}

@@ -74,4 +74,16 @@ public record NeedleLot(String id, Place place, Optional<Noted<String>> title, E
         return new NeedleLot(id, place, title, share, species, condition, gathered, length, weight, bundle, colour,
                 blank, changed);
     }
+
+    /**
+     * The same lot with other readings.
+     *
+     * @param bare of the bare needles
+     * @param undyed of needles that went through the steps without dye
+     * @return a copy
+     */
+    public NeedleLot withReadings(List<Reading> bare, List<Reading> undyed) {
+        return new NeedleLot(id, place, title, share, species, condition, gathered, length, weight, bundle, bare,
+                undyed, notes);
+    }
 }

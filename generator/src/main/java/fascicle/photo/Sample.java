@@ -27,4 +27,14 @@ public record Sample(Lab lab, Against against, int pixels, double unlevelness, d
         /** Patches enough of known colour. */
         CHART
     }
+
+    /**
+     * The same sample, when it is known how far such photographs lie from the truth.
+     *
+     * @param found as CIEDE2000
+     * @return a copy
+     */
+    public Sample withUncertainty(double found) {
+        return new Sample(lab, against, pixels, unlevelness, found, leftOver, cautions);
+    }
 }

@@ -14,7 +14,7 @@ final class Best {
     private Best() {}
 
     private static double fromTarget(EntryWorking working) {
-        return working.colour().map(colour -> colour.target().orElse(Double.POSITIVE_INFINITY))
+        return working.colour().flatMap(ColourFigures::target).map(Difference::de00)
                 .orElse(Double.POSITIVE_INFINITY);
     }
 }

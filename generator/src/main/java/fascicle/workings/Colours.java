@@ -1,8 +1,8 @@
 package fascicle.workings;
 
-import fascicle.colour.ColourDifference;
 import fascicle.colour.ColourNames;
 import fascicle.colour.Lab;
+import fascicle.colour.Tone;
 import fascicle.colour.Unlevelness;
 import fascicle.notebook.Entry;
 import fascicle.notebook.NeedleLot;
@@ -21,8 +21,7 @@ final class Colours {
 
     /** The colour of an entry's dyed needles; nothing without a dry reading in figures. */
     static Optional<ColourFigures> of(Entry entry, Optional<NeedleLot> lot) {
-        return of(entry.colour(), lot.flatMap(Colours::bare),
-                entry.target().flatMap(target -> target.colour().lab()));
+        return of(entry.colour(), lot.flatMap(found -> sure(found.colour())), entry.target().flatMap(Colours::aim));
     }
 
     /** The colour of a lot's bare needles; nothing without a dry reading in figures. */
@@ -30,35 +29,58 @@ final class Colours {
         return of(lot.colour(), Optional.empty(), Optional.empty());
     }
 
-    private static Optional<ColourFigures> of(List<Reading> readings, Optional<Lab> bare, Optional<Lab> target) {
-        List<Lab> comparable = Reading.comparable(readings);
-        if (comparable.isEmpty()) {
-            return Optional.empty();
+    /** The mean of what may be compared among readings. */
+    static Optional<Difference.Sure> sure(List<Reading> readings) {
+        List<Reading.Measurement> measured = Reading.measured(readings);
+        return measured.isEmpty() ? Optional.empty()
+                : Optional.of(new Difference.Sure(Lab.mean(Reading.comparable(readings)), leastSure(measured)));
+    }
+
+    /** What an entry aimed at: a colour that was written down is exact, one that was measured is as sure as that. */
+    private static Optional<Difference.Sure> aim(Reading target) {
+        boolean chosen = target.colour() instanceof Reading.Metered || target.colour() instanceof Reading.Screen;
+        return target.colour().lab().map(lab -> new Difference.Sure(lab,
+                chosen ? 0 : target.colour().measured().map(Reading.Measurement::uncertainty).orElse(0.0)));
+    }
+
+    private static Optional<ColourFigures> of(List<Reading> readings, Optional<Difference.Sure> bare,
+            Optional<Difference.Sure> target) {
+        List<Reading.Measurement> measured = Reading.measured(readings);
+        return sure(readings).map(mean -> new ColourFigures(mean.lab(), Reading.comparable(readings), by(measured),
+                mean.uncertainty(), unlevelness(measured), ColourNames.nearest(mean.lab()),
+                bare.map(from -> Difference.of(from, mean)), bare.map(from -> Tone.of(from.lab(), mean.lab())),
+                target.map(aim -> Difference.of(aim, mean))));
+    }
+
+    private static double leastSure(List<Reading.Measurement> measured) {
+        return measured.stream().mapToDouble(Reading.Measurement::uncertainty).max().orElseThrow();
+    }
+
+    /**
+     * Of all readings together, but photographs apart: a photograph's figure already is a mean over many needles, and
+     * errs otherwise than a meter.
+     */
+    private static OptionalDouble unlevelness(List<Reading.Measurement> measured) {
+        List<Lab> byEachNeedle = colours(measured, false);
+        List<Lab> off = byEachNeedle.size() >= ENOUGH_FOR_UNLEVELNESS ? byEachNeedle : colours(measured, true);
+        return off.size() < ENOUGH_FOR_UNLEVELNESS ? OptionalDouble.empty()
+                : OptionalDouble.of(Unlevelness.of(off));
+    }
+
+    private static List<Lab> colours(List<Reading.Measurement> measured, boolean photographed) {
+        return measured.stream().filter(one -> (one.kind() == Reading.Kind.PHOTOGRAPH) == photographed)
+                .flatMap(one -> one.colours().stream()).toList();
+    }
+
+    private static String by(List<Reading.Measurement> measured) {
+        List<Reading.Kind> kinds = measured.stream().map(Reading.Measurement::kind).distinct().toList();
+        if (kinds.size() > 1) {
+            return "mixed";
         }
-        Lab mean = Lab.mean(comparable);
-        OptionalDouble unlevelness = comparable.size() < ENOUGH_FOR_UNLEVELNESS
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(Unlevelness.of(comparable));
-        return Optional.of(new ColourFigures(mean, comparable, by(readings), unlevelness, ColourNames.nearest(mean),
-                difference(bare, mean), difference(target, mean)));
-    }
-
-    private static Optional<Lab> bare(NeedleLot lot) {
-        List<Lab> readings = Reading.comparable(lot.colour());
-        return readings.isEmpty() ? Optional.empty() : Optional.of(Lab.mean(readings));
-    }
-
-    private static OptionalDouble difference(Optional<Lab> from, Lab colour) {
-        return from.isPresent()
-                ? OptionalDouble.of(ColourDifference.ciede2000(from.get(), colour))
-                : OptionalDouble.empty();
-    }
-
-    private static String by(List<Reading> readings) {
-        List<String> ways = readings.stream()
-                .filter(reading -> !reading.wet() && reading.colour().lab().isPresent())
-                .map(reading -> reading.colour() instanceof Reading.Metered ? "lab" : "hex")
-                .distinct().toList();
-        return ways.size() == 1 ? ways.get(0) : "mixed";
+        return switch (kinds.get(0)) {
+            case METER -> "lab";
+            case SCREEN -> "hex";
+            case PHOTOGRAPH -> "photo";
+        };
     }
 }

@@ -20,10 +20,11 @@ import java.util.stream.Stream;
  * @param finish what it was finished with
  * @param heat its heating
  * @param colour its colour, where a dry reading has figures
+ * @param fading what the light has done to it, in the order of the readings
  */
 public record EntryWorking(Entry entry, NeedleFigures needles, BathFigures bath, Optional<SoakFigures> presoak,
         List<SoakFigures> before, List<SoakFigures> after, List<PartFigures> finish, HeatFigures heat,
-        Optional<ColourFigures> colour) {
+        Optional<ColourFigures> colour, List<Fading> fading) {
 
     /**
      * The entry's id.

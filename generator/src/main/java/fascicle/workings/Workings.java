@@ -231,9 +231,10 @@ public final class Workings {
 
     private EntryWorking work(Entry entry, NeedleFigures needles) {
         WorkedRecipe recipe = recipes.ofEntry(entry, Bundles.dry(needles));
+        Optional<ColourFigures> colour = Colours.of(entry, needles.lot());
         return new EntryWorking(entry, needles, recipe.bath().figures(), recipe.presoakFigures(),
                 WorkedRecipe.figures(recipe.before()), WorkedRecipe.figures(recipe.after()), recipe.finishFigures(),
-                Heat.of(entry.recipe().heat()), Colours.of(entry, needles.lot()));
+                Heat.of(entry.recipe().heat()), colour, Fading.of(entry, colour));
     }
 
     private MethodWorking work(Method method) {

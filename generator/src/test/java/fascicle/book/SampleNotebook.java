@@ -1,6 +1,7 @@
 package fascicle.book;
 
 import fascicle.bath.Amount;
+import fascicle.colour.Grade;
 import fascicle.colour.Lab;
 import fascicle.colour.Rgb;
 import fascicle.measure.Dimension;
@@ -56,7 +57,7 @@ public final class SampleNotebook {
         Cover cover = new Cover("The Larchwater dye notebook", Optional.of("Larchwater workshop"), "en", Kitchen.METRIC,
                 false, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.of("EUR"),
                 Optional.of(noted(quantity("3 days", Dimension.TIME), "3 days")), "longleaf", Map.of(),
-                Optional.empty(), List.of());
+                Optional.empty(), List.of(), Optional.empty());
         return new Notebook(cover, List.of(lot("faded-2024", "Faded black pine", "light-faded", List.of()),
                         lot("scalded-2025", "Scalded black pine, autumn 2025", "scalded",
                                 List.of(metered(44.0, 12.1, 24.5), metered(41.8, 13.0, 23.9)))),
@@ -118,9 +119,9 @@ public final class SampleNotebook {
                 Optional.of(new Outcome(Optional.of(noted(Outcome.Verdict.WORKED, "worked")),
                         Optional.of(noted(4, "4")), Optional.of(noted(Outcome.Feel.SUPPLE, "supple")),
                         List.of(noted(Outcome.Fault.PALE, "pale")))),
-                Optional.of(new Fastness(Optional.of(own("4-5")), Optional.of(own("3")))),
+                Optional.of(new Fastness(Optional.of(graded("4-5")), Optional.of(graded("3")))),
                 first ? List.of(new WindowReading(noted(quantity("6 weeks", Dimension.TIME), "6 weeks"),
-                        metered(40.1, 22.0, 18.2))) : List.of(),
+                        metered(40.1, 22.0, 18.2), Optional.empty())) : List.of(),
                 first ? Optional.of(new Kept(Optional.of(noted(quantity("41 g", Dimension.MASS), "41 g")),
                         Optional.of(noted(Kept.How.DAMP, "damp")),
                         Optional.of(noted(LocalDate.parse("2026-05-11"), "2026-05-11")),
@@ -184,6 +185,10 @@ public final class SampleNotebook {
     private static Reading metered(double lightness, double a, double b) {
         return new Reading(new Reading.Metered(new Lab(lightness, a, b), lightness + ", " + a + ", " + b), false,
                 Place.of("x"));
+    }
+
+    private static Fastness.Rub graded(String grade) {
+        return new Fastness.Rub.Graded(noted(Grade.read(grade).orElseThrow(), grade));
     }
 
     private static Noted<Span> span(String text) {

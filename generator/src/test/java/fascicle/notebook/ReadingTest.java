@@ -86,7 +86,8 @@ class ReadingTest {
         assertEquals(2.0, entry.glass().orElseThrow().diluted().orElseThrow().value());
         assertEquals(List.of(Outcome.Fault.PALE, Outcome.Fault.OFF_SHADE),
                 entry.outcome().orElseThrow().faults().stream().map(Noted::value).toList());
-        assertEquals("4-5", entry.fastness().orElseThrow().rubDry().orElseThrow().value());
+        assertEquals("4-5", entry.fastness().flatMap(Fastness::rubDry).map(rub -> (Fastness.Rub.Graded) rub)
+                .orElseThrow().grade().value().toString());
         assertEquals(6 * 7 * 24 * 60, entry.window().get(0).after().value().value());
         assertEquals("lake-basket", entry.kept().orElseThrow().used().get(0).in().orElseThrow().value());
         assertEquals(Edition.OPEN, entry.share());

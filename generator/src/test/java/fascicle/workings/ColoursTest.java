@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fascicle.colour.Lab;
 import fascicle.measure.Kitchen;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
@@ -60,18 +61,18 @@ class ColoursTest {
                 List.of(new Lab(59.2574, -33.0099, 35.2677), new Lab(61.2574, -35.0099, 37.2677)));
         room.entry("2026-05-02-first").lot("green").lab(60.4626, -34.1751, 39.4387);
         room.entry("2026-05-09-again").from("2026-05-02-first").lab(60.4626, -34.1751, 39.4387);
-        assertEquals(1.2644, known(colour("2026-05-02-first").shift()), 5e-5);
-        assertEquals(1.2644, known(colour("2026-05-09-again").shift()), 5e-5);
+        assertEquals(1.2644, known(Difference.figure(colour("2026-05-02-first").shift())), 5e-5);
+        assertEquals(1.2644, known(Difference.figure(colour("2026-05-09-again").shift())), 5e-5);
         assertEquals(60.2574, lotColour().lab().lightness(), 1e-9);
-        assertEquals(OptionalDouble.empty(), lotColour().shift());
+        assertEquals(Optional.empty(), lotColour().shift());
     }
 
     /** Pair 27 of the same: 1.8731. */
     @Test
     void theTargetMayBeMissed() {
         room.entry("2026-05-09-aimed").lab(61.2901, 3.7196, -5.3901).target(61.4292, 2.2480, -4.9620);
-        assertEquals(1.8731, known(colour("2026-05-09-aimed").target()), 5e-5);
-        assertEquals(OptionalDouble.empty(), colour("2026-05-09-aimed").shift());
+        assertEquals(1.8731, known(Difference.figure(colour("2026-05-09-aimed").target())), 5e-5);
+        assertEquals(Optional.empty(), colour("2026-05-09-aimed").shift());
     }
 
     private ColourFigures lotColour() {

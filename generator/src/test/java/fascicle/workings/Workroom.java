@@ -111,7 +111,7 @@ final class Workroom {
         Cover unsaid = Cover.UNSAID;
         Cover cover = new Cover(unsaid.title(), unsaid.maker(), unsaid.language(), kitchen, true, unsaid.balance(),
                 unsaid.alkalinity(), unsaid.ph(), unsaid.height(), unsaid.currency(), unsaid.dampKeeps(),
-                unsaid.theme(), conditions, unsaid.address(), unsaid.weights());
+                unsaid.theme(), conditions, unsaid.address(), unsaid.weights(), unsaid.photoUncertainty());
         List<Method> shown = methods.stream().map(Draft::method).toList();
         List<Method> all = Stream.concat(shown.stream(), unshown.stream().map(Draft::method)).toList();
         return Workings.of(new Notebook(cover, List.copyOf(lots), List.copyOf(dyes), List.copyOf(vessels), shown,

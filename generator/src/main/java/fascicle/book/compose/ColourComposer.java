@@ -9,12 +9,15 @@ import fascicle.book.swatch.Swatch;
 import fascicle.book.words.Words;
 import fascicle.colour.ColourNames;
 import fascicle.colour.Lab;
+import fascicle.colour.Tone;
 import fascicle.notebook.Reading;
 import fascicle.workings.ColourFigures;
+import fascicle.workings.Difference;
 import fascicle.workings.EntryWorking;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Colours as pages show them: swatches, and facts in words and figures. */
 final class ColourComposer {
@@ -57,8 +60,8 @@ final class ColourComposer {
                 new Specimen("bare", words.say("heading.bare"), bareSwatch(bare), lines(bare.lab()))));
         List<String> lines = new ArrayList<>(working.colour().map(colour -> lines(colour.lab())).orElse(List.of()));
         working.colour().ifPresent(colour -> {
-            colour.shift().ifPresent(shift -> lines.add(words.say("specimen.shift", figures.difference(shift))));
-            colour.target().ifPresent(off -> lines.add(words.say("specimen.target", figures.difference(off))));
+            colour.shift().ifPresent(shift -> lines.add(apart(shift, "specimen.shift", "specimen.shift-same")));
+            colour.target().ifPresent(off -> lines.add(apart(off, "specimen.target", "specimen.target-same")));
         });
         specimens.add(new Specimen("dyed", words.say("heading.dyed"), swatch(working).large(), List.copyOf(lines)));
         working.entry().target().flatMap(target -> target.colour().lab()).ifPresent(target -> specimens.add(
@@ -66,9 +69,19 @@ final class ColourComposer {
         return List.copyOf(specimens);
     }
 
+    private String apart(Difference difference, String differs, String same) {
+        return words.say(difference.tells() ? differs : same, figures.difference(difference));
+    }
+
     private List<String> lines(Lab colour) {
-        return List.of(ColourNames.nearest(colour).name(), colour.toRgb().hex(),
+        Stream<String> known = Stream.of(ColourNames.nearest(colour).name(), colour.toRgb().hex(),
                 words.say("specimen.lab", figures.lab(colour)));
+        return Stream.concat(known, clipped(colour).stream()).toList();
+    }
+
+    /** What is to be said of a colour that no screen shows as it is. */
+    private Optional<String> clipped(Lab colour) {
+        return colour.displayable() ? Optional.empty() : Optional.of(words.say("colour.clipped"));
     }
 
     /** A swatch of one colour, as of a median; dashed where it is not known. */
@@ -90,9 +103,17 @@ final class ColourComposer {
                 .known("fact.lab", Optional.of(figures.lab(colour.lab())))
                 .known("fact.readings", Optional.of(words.say("colour.readings", colour.readings().size(),
                         words.say("colour.by-" + colour.by()))))
-                .known("fact.unlevelness", colour.unlevelness().stream().mapToObj(figures::difference).findFirst())
-                .known("fact.shift", colour.shift().stream().mapToObj(figures::difference).findFirst())
-                .known("fact.to-target", colour.target().stream().mapToObj(figures::difference).findFirst());
+                .known("fact.uncertainty", Optional.of(words.say("colour.uncertainty", figures.difference(colour
+                        .uncertainty()))))
+                .known("fact.unlevelness", colour.unlevelness().stream().mapToObj(off -> words.say("colour.unlevelness",
+                        figures.difference(off), words.say("count.readings", colour.readings().size()))).findFirst())
+                .known("fact.shift", colour.shift().map(figures::told))
+                .known("fact.tone", colour.tone().map(this::tone))
+                .known("fact.to-target", colour.target().map(figures::told));
+    }
+
+    private String tone(Tone tone) {
+        return words.say("tone." + tone.word().replace(' ', '-'));
     }
 
     /** Every reading that was kept, compared or not. */
@@ -109,10 +130,17 @@ final class ColourComposer {
                     .map(link -> new Link(words.say("reading.by-eye", byEye.tag().value()), link.href()))
                     .orElseGet(() -> Link.plain(words.say("reading.by-eye", byEye.tag().value()))));
             byEye.but().ifPresent(but -> values.add(Link.plain(words.say("reading.but", but))));
-        } else if (how instanceof Reading.Photograph) {
-            values.add(Link.plain(words.say("reading.photograph")));
+        } else if (how instanceof Reading.Photograph photograph) {
+            values.add(Link.plain(words.say(photograph.sample().isEmpty() ? "reading.picture"
+                    : how.measured().isEmpty() ? "reading.photograph-by-eye" : "reading.photograph")));
+        } else if (how instanceof Reading.Table) {
+            values.add(Link.plain(words.say("reading.table", how.measured().map(table -> table.colours().size())
+                    .orElse(0))));
         }
-        how.lab().ifPresent(lab -> values.add(Link.plain(figures(lab))));
+        how.lab().ifPresent(lab -> {
+            values.add(Link.plain(figures(lab)));
+            clipped(lab).map(Link::plain).ifPresent(values::add);
+        });
         if (reading.wet()) {
             values.add(Link.plain(words.say("reading.wet")));
         }

@@ -9,20 +9,21 @@ import fascicle.book.page.Fact;
 import fascicle.book.page.Frame;
 import fascicle.book.page.Link;
 import fascicle.book.words.Words;
-import fascicle.colour.ColourDifference;
-import fascicle.colour.Lab;
 import fascicle.notebook.Entry;
+import fascicle.notebook.Fastness;
 import fascicle.notebook.Kept;
 import fascicle.notebook.Needles;
 import fascicle.notebook.Noted;
 import fascicle.notebook.Outcome;
 import fascicle.notebook.WindowReading;
 import fascicle.workings.EntryWorking;
+import fascicle.workings.Fading;
 import fascicle.workings.PartFigures;
+import fascicle.workings.RubFigures;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** An entry's page, and its row in a table. */
 public final class EntryComposer {
@@ -132,9 +133,9 @@ public final class EntryComposer {
     private List<Fact> later(EntryWorking working) {
         Entry entry = working.entry();
         Facts facts = facts();
-        entry.fastness().ifPresent(fastness -> facts.written("fact.rub-dry", fastness.rubDry())
-                .written("fact.rub-wet", fastness.rubWet()));
-        entry.window().forEach(reading -> facts.fact(window(working, reading)));
+        entry.fastness().ifPresent(fastness -> facts.known("fact.rub-dry", fastness.rubDry().map(this::rub))
+                .known("fact.rub-wet", fastness.rubWet().map(this::rub)));
+        working.fading().forEach(fading -> facts.fact(window(fading)));
         entry.glass().ifPresent(glass -> {
             glass.plain().ifPresent(reading -> facts.fact(colours.reading(words.say("fact.glass-plain"), reading)));
             glass.before().ifPresent(reading -> facts.fact(colours.reading(words.say("fact.glass-before"), reading)));
@@ -147,16 +148,24 @@ public final class EntryComposer {
         return facts.facts();
     }
 
-    private Fact window(EntryWorking working, WindowReading window) {
+    /** A stain's grade, what it means, and how it was found where the maker did not grade it herself. */
+    private String rub(Fastness.Rub rub) {
+        RubFigures figured = RubFigures.of(rub);
+        return figured.grade().map(grade -> figured.read().map(read -> words.say("rub.read", grade,
+                        figures.told(read), words.say("rub.grade-" + grade)))
+                .orElseGet(() -> words.say("rub.graded", grade, words.say("rub.grade-" + grade))))
+                .orElseGet(() -> words.say("rub.unknown"));
+    }
+
+    private Fact window(Fading fading) {
+        WindowReading window = fading.window();
         Fact fact = colours.reading(words.say("fact.window", window.after().written()), window.reading());
-        Optional<Lab> now = window.reading().wet() ? Optional.empty() : window.reading().colour().lab();
-        if (now.isEmpty() || working.colour().isEmpty()) {
-            return fact;
-        }
-        double faded = ColourDifference.ciede2000(working.colour().get().lab(), now.get());
-        List<Link> values = Stream.concat(fact.values().stream(),
-                Stream.of(Link.plain(words.say("window.faded", figures.difference(faded))))).toList();
-        return new Fact(fact.label(), values, fact.whence());
+        List<Link> values = new ArrayList<>(fact.values());
+        fading.faded().ifPresent(faded -> values.add(Link.plain(words.say("window.faded", figures.told(faded)))));
+        fading.grade().ifPresent(grade -> values.add(Link.plain(words.say("window.grade", grade,
+                words.say("window.grade-" + grade)))));
+        window.wool().ifPresent(wool -> values.add(Link.plain(words.say("window.wool", wool.value()))));
+        return new Fact(fact.label(), List.copyOf(values), fact.whence());
     }
 
     private void kept(Facts facts, Kept kept) {

@@ -1,6 +1,8 @@
 package fascicle.book.data;
 
 import fascicle.book.figures.Figures;
+import fascicle.colour.Grade;
+import fascicle.colour.Tone;
 import fascicle.notebook.Bath;
 import fascicle.notebook.Cover;
 import fascicle.notebook.Edition;
@@ -9,10 +11,11 @@ import fascicle.notebook.Fastness;
 import fascicle.notebook.Kept;
 import fascicle.notebook.Noted;
 import fascicle.notebook.Outcome;
-import fascicle.notebook.WindowReading;
 import fascicle.notebook.Word;
 import fascicle.workings.ColourFigures;
+import fascicle.workings.Difference;
 import fascicle.workings.EntryWorking;
+import fascicle.workings.Fading;
 import fascicle.workings.PartFigures;
 import fascicle.workings.SoakFigures;
 import fascicle.workings.Workings;
@@ -122,13 +125,15 @@ public final class EntriesCsv {
         text("hex", working -> working.colour().map(colour -> colour.lab().toRgb().hex()));
         colour("readings", colour -> OptionalDouble.of(colour.readings().size()));
         text("by", working -> working.colour().map(ColourFigures::by));
+        colour("uncertainty_de00", colour -> OptionalDouble.of(colour.uncertainty()));
         colour("unlevelness_de00", ColourFigures::unlevelness);
         text("name", working -> working.colour().map(colour -> colour.name().name()));
         text("family", working -> working.colour().map(colour -> colour.name().family()));
         colour("chroma", colour -> OptionalDouble.of(colour.lab().chroma()));
         colour("hue_deg", colour -> OptionalDouble.of(colour.lab().hueDegrees()));
-        colour("shift_de00", ColourFigures::shift);
-        colour("target_de00", ColourFigures::target);
+        colour("shift_de00", colour -> Difference.figure(colour.shift()));
+        text("shift_tone", working -> working.colour().flatMap(ColourFigures::tone).map(Tone::word));
+        colour("target_de00", colour -> Difference.figure(colour.target()));
     }
 
     private void outcome() {
@@ -138,11 +143,11 @@ public final class EntriesCsv {
         word("feel", working -> working.entry().outcome().flatMap(Outcome::feel));
         text("faults", working -> working.entry().outcome().map(Outcome::faults).filter(faults -> !faults.isEmpty())
                 .map(faults -> faults.stream().map(fault -> fault.value().word()).collect(Collectors.joining("; "))));
-        noted("rub_dry", working -> working.entry().fastness().flatMap(Fastness::rubDry));
-        noted("rub_wet", working -> working.entry().fastness().flatMap(Fastness::rubWet));
-        text("window_after_days", working -> window(working, reading ->
-                OptionalDouble.of(EntryFigures.daysInLight(reading))));
-        text("window_de00", working -> window(working, reading -> EntryFigures.faded(working, reading)));
+        text("rub_dry", working -> JsonEntry.grade(working.entry().fastness().flatMap(Fastness::rubDry)));
+        text("rub_wet", working -> JsonEntry.grade(working.entry().fastness().flatMap(Fastness::rubWet)));
+        text("window_after_days", working -> window(working, fading -> plain(OptionalDouble.of(fading.days()))));
+        text("window_de00", working -> window(working, fading -> plain(Difference.figure(fading.faded()))));
+        text("window_grade", working -> window(working, fading -> fading.grade().map(Grade::toString).orElse("")));
     }
 
     /** Columns that hold a figure of each part, in the order of the recipe, parted by semicolons. */
@@ -155,11 +160,9 @@ public final class EntriesCsv {
         text(name + "_g_per_l", working -> joined(parts.apply(working), part -> plain(part.gramsPerLitre())));
     }
 
-    private static Optional<String> window(EntryWorking working, Function<WindowReading, OptionalDouble> figure) {
-        List<WindowReading> window = working.entry().window();
-        return window.isEmpty() ? Optional.empty()
-                : Optional.of(window.stream().map(reading -> plain(figure.apply(reading)))
-                        .collect(Collectors.joining("; ")));
+    private static Optional<String> window(EntryWorking working, Function<Fading, String> figure) {
+        return working.fading().isEmpty() ? Optional.empty()
+                : Optional.of(working.fading().stream().map(figure).collect(Collectors.joining("; ")));
     }
 
     private static Optional<String> joined(List<PartFigures> parts, Function<PartFigures, String> figure) {

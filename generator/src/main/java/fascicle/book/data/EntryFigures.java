@@ -1,11 +1,8 @@
 package fascicle.book.data;
 
-import fascicle.colour.ColourDifference;
 import fascicle.notebook.Cover;
 import fascicle.notebook.Kept;
 import fascicle.notebook.Noted;
-import fascicle.notebook.WindowReading;
-import fascicle.workings.EntryWorking;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -16,20 +13,6 @@ final class EntryFigures {
     private static final double MINUTES_IN_A_DAY = 1440;
 
     private EntryFigures() {}
-
-    /** Days for which a half lay in the light. */
-    static double daysInLight(WindowReading window) {
-        return window.after().value().value() / MINUTES_IN_A_DAY;
-    }
-
-    /** CIEDE2000 from the entry's mean colour to a half that lay in the light; unknown without both, and of wet needles. */
-    static OptionalDouble faded(EntryWorking working, WindowReading window) {
-        if (window.reading().wet() || working.colour().isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        return window.reading().colour().lab().stream()
-                .mapToDouble(now -> ColourDifference.ciede2000(working.colour().get().lab(), now)).findFirst();
-    }
 
     /** Grams left of what was kept; unknown where a weight is. */
     static OptionalDouble leftGrams(Kept kept) {

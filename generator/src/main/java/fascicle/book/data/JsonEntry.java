@@ -1,5 +1,7 @@
 package fascicle.book.data;
 
+import fascicle.colour.Grade;
+import fascicle.colour.Tone;
 import fascicle.notebook.Bath;
 import fascicle.notebook.Edition;
 import fascicle.notebook.Entry;
@@ -8,10 +10,12 @@ import fascicle.notebook.Noted;
 import fascicle.notebook.Outcome;
 import fascicle.workings.BathFigures;
 import fascicle.workings.ColourFigures;
+import fascicle.workings.Difference;
 import fascicle.workings.EntryWorking;
 import fascicle.workings.HeatFigures;
 import fascicle.workings.NeedleFigures;
 import fascicle.workings.PartFigures;
+import fascicle.workings.RubFigures;
 import fascicle.workings.SoakFigures;
 import fascicle.workings.Workings;
 import java.time.LocalDate;
@@ -56,10 +60,11 @@ final class JsonEntry {
         });
         json.object("outcome", entry.outcome(), this::outcome);
         json.object("fastness", entry.fastness(), this::fastness);
-        json.items("window", entry.window(), window -> {
-            json.figure("after_days", OptionalDouble.of(EntryFigures.daysInLight(window)));
-            json.figure("de00", EntryFigures.faded(working, window));
-            json.unknown("grade");
+        json.items("window", working.fading(), fading -> {
+            json.figure("after_days", OptionalDouble.of(fading.days()));
+            json.figure("de00", Difference.figure(fading.faded()));
+            json.text("grade", fading.grade().map(Grade::toString));
+            json.figure("wool", fading.window().wool().stream().mapToDouble(Noted::value).findFirst());
         });
         if (edition == Edition.STUDIO) {
             json.object("kept", entry.kept(), kept -> {
@@ -142,15 +147,15 @@ final class JsonEntry {
         json.text("hex", colour.lab().toRgb().hex());
         json.number("readings", colour.readings().size());
         json.text("by", colour.by());
-        json.unknown("uncertainty_de00");
+        json.figure("uncertainty_de00", OptionalDouble.of(colour.uncertainty()));
         json.figure("unlevelness_de00", colour.unlevelness());
         json.text("name", colour.name().name());
         json.text("family", colour.name().family());
         json.figure("chroma", OptionalDouble.of(colour.lab().chroma()));
         json.figure("hue_deg", OptionalDouble.of(colour.lab().hueDegrees()));
-        json.figure("shift_de00", colour.shift());
-        json.unknown("shift_tone");
-        json.figure("target_de00", colour.target());
+        json.figure("shift_de00", Difference.figure(colour.shift()));
+        json.text("shift_tone", colour.tone().map(Tone::word));
+        json.figure("target_de00", Difference.figure(colour.target()));
     }
 
     private void outcome(Outcome outcome) {
@@ -161,7 +166,12 @@ final class JsonEntry {
     }
 
     private void fastness(Fastness fastness) {
-        json.text("rub_dry", fastness.rubDry().map(Noted::value));
-        json.text("rub_wet", fastness.rubWet().map(Noted::value));
+        json.text("rub_dry", grade(fastness.rubDry()));
+        json.text("rub_wet", grade(fastness.rubWet()));
+    }
+
+    /** The grade of a rub test, if it is known. */
+    static Optional<String> grade(Optional<Fastness.Rub> rub) {
+        return rub.flatMap(found -> RubFigures.of(found).grade()).map(Grade::toString);
     }
 }

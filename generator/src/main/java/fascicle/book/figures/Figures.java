@@ -2,6 +2,7 @@ package fascicle.book.figures;
 
 import fascicle.book.words.Words;
 import fascicle.colour.Lab;
+import fascicle.workings.Difference;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
@@ -107,6 +108,28 @@ public final class Figures {
      */
     public String difference(double difference) {
         return words.say("figure.difference", fixed(difference, 1));
+    }
+
+    /**
+     * A colour difference with its uncertainty.
+     *
+     * @param difference CIEDE2000
+     * @return with one decimal, and how far it may be off; that of colours that were chosen, not measured, is exact
+     */
+    public String difference(Difference difference) {
+        return difference.uncertainty() == 0 ? difference(difference.de00())
+                : words.say("figure.difference-about", fixed(difference.de00(), 1), atMost(difference.uncertainty(), 1));
+    }
+
+    /**
+     * A colour difference with its uncertainty, and in words where the readings cannot tell the colours apart.
+     *
+     * @param difference CIEDE2000
+     * @return the figure, or that the colours are the same as far as these readings tell
+     */
+    public String told(Difference difference) {
+        return difference.tells() ? difference(difference)
+                : words.say("difference.same", difference(difference));
     }
 
     /**

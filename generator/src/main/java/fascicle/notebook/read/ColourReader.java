@@ -11,11 +11,14 @@ import fascicle.notebook.text.Node;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Reads colours: readings of needles, the bath in a glass, the half left in the light. */
 final class ColourReader {
 
-    private static final double GREY_CARD = 18;
+    /** The keys that say a colour, each in its own way. */
+    private static final List<String> WAYS = List.of("lab", "hex", "photo", "file", "like");
 
     private ColourReader() {}
 
@@ -59,13 +62,14 @@ final class ColourReader {
         for (Fields map : fields.maps("window")) {
             var after = map.read("after", Scalar.quantity(Dimension.TIME));
             Optional<Reading> reading = reading(map);
+            Optional<Noted<Integer>> wool = map.read("wool", Scalar.whole(1, 8));
             if (!map.has("after")) {
                 map.findings().error(map.place(), "a reading of “window” does not say after how long; add "
                         + "“after: 6 weeks”");
             }
             map.done();
             if (after.isPresent() && reading.isPresent()) {
-                window.add(new WindowReading(after.get(), reading.get()));
+                window.add(new WindowReading(after.get(), reading.get(), wool));
             }
         }
         return List.copyOf(window);
@@ -74,13 +78,14 @@ final class ColourReader {
     private static Optional<Reading> reading(Fields map) {
         boolean wet = map.word("when", When.class).map(Noted::value).filter(When.WET::equals).isPresent();
         List<Optional<? extends Reading.How>> ways = List.of(metered(map),
-                map.read("hex", Scalar.HEX).map(noted -> new Reading.Screen(noted.value())), photograph(map),
-                byEye(map));
-        List<String> given = List.of("lab", "hex", "photo", "like").stream().filter(map::has).toList();
+                map.read("hex", Scalar.HEX).map(noted -> new Reading.Screen(noted.value())),
+                PhotographReader.photograph(map),
+                map.text("file").map(file -> new Reading.Table(file, Optional.empty())), byEye(map));
+        List<String> given = WAYS.stream().filter(map::has).toList();
         if (given.size() != 1) {
             map.findings().error(map.place(), given.isEmpty()
-                    ? "a reading says no colour; give it one of lab, hex, photo or like (a colour code stands in "
-                            + "quotes, as in hex: \"#7f4632\", or YAML takes it for a comment)"
+                    ? "a reading says no colour; give it one of " + String.join(", ", WAYS) + " (a colour code stands "
+                            + "in quotes, as in hex: \"#7f4632\", or YAML takes it for a comment)"
                     : "a reading says its colour in two ways (" + String.join(", ", given)
                             + "); make two readings of it");
             return Optional.empty();
@@ -91,34 +96,21 @@ final class ColourReader {
 
     private static Optional<Reading.Metered> metered(Fields map) {
         boolean d65 = map.word("white", White.class).map(Noted::value).filter(White.D65::equals).isPresent();
+        return lab(map).map(lab -> new Reading.Metered(
+                d65 ? Lab.ofD65(lab.lightness(), lab.a(), lab.b()) : lab,
+                Stream.of(lab.lightness(), lab.a(), lab.b()).map(ColourReader::written)
+                        .collect(Collectors.joining(", ")) + (d65 ? " (D65)" : "")));
+    }
+
+    /** The three figures of {@code lab:}, under whatever white. */
+    static Optional<Lab> lab(Fields map) {
         return map.node("lab").flatMap(node -> numbers(map, "lab", node, 3, -200, 200)).flatMap(lab -> {
             if (lab.get(0) < 0 || lab.get(0) > 100) {
                 map.findings().error(map.placeOf("lab"), "“lab” begins with the lightness " + written(lab.get(0))
                         + "; expected is one from 0 to 100, then a* and b*");
                 return Optional.empty();
             }
-            Lab colour = d65 ? Lab.ofD65(lab.get(0), lab.get(1), lab.get(2))
-                    : new Lab(lab.get(0), lab.get(1), lab.get(2));
-            return Optional.of(new Reading.Metered(colour, String.join(", ", lab.stream().map(ColourReader::written)
-                    .toList()) + (d65 ? " (D65)" : "")));
-        });
-    }
-
-    private static Optional<Reading.Photograph> photograph(Fields map) {
-        return map.map("photo").flatMap(photo -> {
-            Optional<Noted<String>> file = photo.text("file");
-            Optional<Reading.Area> needles = area(photo, "needles");
-            Optional<Reading.Card> card = photo.map("card").flatMap(fields -> {
-                Optional<Reading.Area> at = area(fields, "at");
-                double grey = fields.read("grey", Scalar.PERCENT).map(Noted::value).orElse(GREY_CARD);
-                fields.done();
-                return at.map(found -> new Reading.Card(found, grey));
-            });
-            if (!photo.has("file")) {
-                photo.findings().error(photo.place(), "“photo” does not name its picture; add “file: brick.jpg”");
-            }
-            photo.done();
-            return file.map(found -> new Reading.Photograph(found.value(), needles, card));
+            return Optional.of(new Lab(lab.get(0), lab.get(1), lab.get(2)));
         });
     }
 
@@ -127,18 +119,8 @@ final class ColourReader {
         return map.text("like").map(tag -> new Reading.ByEye(tag, but));
     }
 
-    private static Optional<Reading.Area> area(Fields map, String key) {
-        return map.node(key).flatMap(node -> numbers(map, key, node, 4, 0, 100)).flatMap(at -> {
-            if (at.get(2) <= 0 || at.get(3) <= 0 || at.get(0) + at.get(2) > 100 || at.get(1) + at.get(3) > 100) {
-                map.findings().error(map.placeOf(key), "“" + key + "” does not lie in the picture; expected are left "
-                        + "edge, upper edge, width and height in per cent, all within 100");
-                return Optional.empty();
-            }
-            return Optional.of(new Reading.Area(at.get(0), at.get(1), at.get(2), at.get(3)));
-        });
-    }
-
-    private static Optional<List<Double>> numbers(Fields map, String key, Node node, int count, double least,
+    /** A list of so many numbers. */
+    static Optional<List<Double>> numbers(Fields map, String key, Node node, int count, double least,
             double most) {
         List<Double> numbers = new ArrayList<>();
         if (node instanceof Node.Sequence list && list.items().size() == count) {

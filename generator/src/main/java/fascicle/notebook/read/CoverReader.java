@@ -50,7 +50,8 @@ final class CoverReader {
                 fields.read("damp-keeps", Scalar.quantity(Dimension.TIME)),
                 fields.text("theme").map(Noted::value).orElse(Cover.UNSAID.theme()), conditions(fields),
                 fields.read("address", CoverReader::address).map(Noted::value),
-                fields.list("weights", Scalar.quantity(Dimension.MASS)));
+                fields.list("weights", Scalar.quantity(Dimension.MASS)),
+                fields.read("photo-uncertainty", Scalar.number(0.1, 30)));
         water.ifPresent(Fields::done);
         fields.done();
         for (Noted<Quantity> weight : cover.weights()) {

@@ -11,7 +11,6 @@ import fascicle.notebook.Note;
 import fascicle.notebook.Notebook;
 import fascicle.notebook.Origin;
 import fascicle.notebook.Place;
-import fascicle.notebook.Reading;
 import fascicle.notebook.resolve.Filling;
 import fascicle.notebook.text.FrontMatter;
 import fascicle.notebook.text.Node;
@@ -71,7 +70,7 @@ final class DayReader {
                 noteUnreadable(id, Place.of(file), mark);
                 continue;
             }
-            entriesOf(root, front.get(), keys.get(), date.get(), entries, notes, messagesSince(mark));
+            entriesOf(front.get(), keys.get(), date.get(), entries, notes, messagesSince(mark));
         }
         date.filter(found -> !notes.isEmpty()).ifPresent(found -> days.add(new Day(found, List.copyOf(notes))));
     }
@@ -84,11 +83,11 @@ final class DayReader {
         }
     }
 
-    private void entriesOf(Path root, FrontMatter front, Node.Mapping keys, LocalDate day, List<Entry> entries,
+    private void entriesOf(FrontMatter front, Node.Mapping keys, LocalDate day, List<Entry> entries,
             List<Note> notes, List<String> faultsOfFile) {
         Optional<Node.Pair> pots = keys.find("pots");
         if (pots.isEmpty()) {
-            entries.add(entry(root, keys, day, NotebookFiles.idOf(front.file()),
+            entries.add(entry(keys, day, NotebookFiles.idOf(front.file()),
                     Bodies.whole(front, share(keys)), faultsOfFile));
             return;
         }
@@ -102,14 +101,14 @@ final class DayReader {
         Bodies bodies = Bodies.of(front);
         Set<String> allNames = new LinkedHashSet<>();
         for (Node item : list.items()) {
-            pot(root, item, keys, day, bodies, allNames, faultsOfFile).ifPresent(entries::add);
+            pot(item, keys, day, bodies, allNames, faultsOfFile).ifPresent(entries::add);
         }
         if (faultsOfFile.isEmpty()) {
             notes.addAll(bodies.ofDay(allNames, share(keys)));
         }
     }
 
-    private Optional<Entry> pot(Path root, Node item, Node.Mapping shared, LocalDate day, Bodies bodies,
+    private Optional<Entry> pot(Node item, Node.Mapping shared, LocalDate day, Bodies bodies,
             Set<String> allNames, List<String> faultsOfFile) {
         Optional<String> name = item instanceof Node.Mapping pot ? textAt(pot, "name") : Optional.empty();
         if (!(item instanceof Node.Mapping pot) || name.isEmpty()) {
@@ -124,10 +123,10 @@ final class DayReader {
         names.add(name.get());
         textAt(pot, "title").ifPresent(names::add);
         allNames.addAll(names);
-        return Optional.of(entry(root, own, day, name.get(), bodies.ofPot(names, share(own)), faultsOfFile));
+        return Optional.of(entry(own, day, name.get(), bodies.ofPot(names, share(own)), faultsOfFile));
     }
 
-    private Entry entry(Path root, Node.Mapping own, LocalDate day, String name, List<Note> notes,
+    private Entry entry(Node.Mapping own, LocalDate day, String name, List<Note> notes,
             List<String> faultsOfFile) {
         int mark = findings.mark();
         MethodTrees.Filled filled = methods.fill(own, Optional.empty(), findings);
@@ -136,7 +135,6 @@ final class DayReader {
         catalogue.check("method", entry.method());
         catalogue.check(entry.needles());
         catalogue.check(entry.recipe());
-        checkPictures(root, entry);
         List<String> why = new ArrayList<>(faultsOfFile);
         List<Finding> errors = findings.errorsSince(mark);
         errors.stream().filter(error -> isOwn(error, entry)).forEach(error -> why.add(error.message()));
@@ -153,31 +151,20 @@ final class DayReader {
         return error.place().file().equals(entry.place().file());
     }
 
-    private void checkPictures(Path root, Entry entry) {
-        List<Reading> readings = new ArrayList<>(entry.colour());
-        entry.target().ifPresent(readings::add);
-        entry.window().forEach(window -> readings.add(window.reading()));
-        for (Reading reading : readings) {
-            if (reading.colour() instanceof Reading.Photograph photograph) {
-                checkPicture(root, photograph.file(), reading.place());
-            }
+    /** The entries with what the files hold that their readings name, read on all cores. */
+    List<Entry> opened(List<Entry> entries, ReadingFiles files) {
+        List<ReadingFiles.Opened<Entry>> all = entries.parallelStream().map(files::of).toList();
+        List<Entry> opened = new ArrayList<>();
+        for (int place = 0; place < all.size(); place++) {
+            Entry entry = all.get(place).thing();
+            List<String> before = faults.remove(entries.get(place));
+            int mark = findings.mark();
+            findings.addAll(all.get(place).findings());
+            noteFaults(entry, before == null ? List.of() : before);
+            noteFaults(entry, messagesSince(mark));
+            opened.add(entry);
         }
-    }
-
-    private void checkPicture(Path root, String file, Place place) {
-        try {
-            Path picture = root.resolve(place.file()).resolveSibling(file).normalize();
-            if (!picture.startsWith(root.normalize())
-                    || Files.exists(picture) && !picture.toRealPath().startsWith(root.toRealPath())) {
-                findings.error(place, "the picture “" + file + "” lies outside the notebook; put it beside the entry "
-                        + "and name it by its file alone");
-            } else if (!Files.isRegularFile(picture)) {
-                findings.error(place, "the picture “" + file + "” is not there; put it beside the entry, or mend its "
-                        + "name");
-            }
-        } catch (java.io.IOException | java.nio.file.InvalidPathException unusable) {
-            findings.error(place, "the picture “" + file + "” cannot be found; name a file beside the entry");
-        }
+        return opened;
     }
 
     /** Checks what entries say of one another, and takes out those that are wrong. */

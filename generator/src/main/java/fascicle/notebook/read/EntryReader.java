@@ -8,6 +8,7 @@ import fascicle.notebook.Kept;
 import fascicle.notebook.Note;
 import fascicle.notebook.Noted;
 import fascicle.notebook.Outcome;
+import fascicle.notebook.Reading;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -62,10 +63,26 @@ final class EntryReader {
 
     private static Optional<Fastness> fastness(Fields fields) {
         return fields.map("fastness").map(map -> {
-            Fastness fastness = new Fastness(map.read("rub-dry", Scalar.GRADE), map.read("rub-wet", Scalar.GRADE));
+            Fastness fastness = new Fastness(rub(map, "rub-dry"), rub(map, "rub-wet"));
             map.done();
             return fastness;
         });
+    }
+
+    private static Optional<Fastness.Rub> rub(Fields fields, String key) {
+        return fields.isMap(key) ? fields.map(key).flatMap(cloth -> cloth(key, cloth))
+                : fields.read(key, Scalar.GRADE).map(Fastness.Rub.Graded::new);
+    }
+
+    private static Optional<Fastness.Rub> cloth(String key, Fields cloth) {
+        Optional<Reading> before = ColourReader.single(cloth, "before");
+        Optional<Reading> after = ColourReader.single(cloth, "after");
+        if (!cloth.has("before") || !cloth.has("after")) {
+            cloth.findings().error(cloth.place(), "“" + key + "” needs the cloth before and after; write a grade, as "
+                    + "in “" + key + ": 4-5”, or {before: {lab: …}, after: {lab: …}}");
+        }
+        cloth.done();
+        return before.flatMap(white -> after.map(rubbed -> new Fastness.Rub.Cloth(white, rubbed)));
     }
 
     private static Optional<Kept> kept(Fields fields) {

@@ -53,6 +53,11 @@ final class Fields {
         return mapping.find(key).filter(pair -> !(pair.value() instanceof Node.Nothing)).isPresent();
     }
 
+    /** Whether a key has a map of keys, without taking it. */
+    boolean isMap(String key) {
+        return mapping.find(key).filter(pair -> pair.value() instanceof Node.Mapping).isPresent();
+    }
+
     /** Where a key stands, or where the map begins if it is left out. */
     Place placeOf(String key) {
         return mapping.find(key).map(Node.Pair::place).orElse(mapping.place());

@@ -20,6 +20,7 @@ import fascicle.notebook.text.FrontMatter;
 import fascicle.notebook.text.Node;
 import fascicle.notebook.text.NodeReader;
 import fascicle.notebook.text.SourceText;
+import fascicle.photo.Darkroom;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -30,6 +31,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.IntConsumer;
 
 /**
  * Reads a whole notebook. A file with errors never hides another: what could not be read is left out of the notebook
@@ -46,10 +49,14 @@ public final class NotebookReader {
     private final MethodTrees methodTrees = new MethodTrees();
     private final Catalogue catalogue = new Catalogue(findings);
     private final List<Missing> missing = new ArrayList<>();
+    private final Darkroom darkroom;
+    private final IntConsumer progress;
     private Kitchen kitchen = Kitchen.METRIC;
 
-    private NotebookReader(Path root) {
+    private NotebookReader(Path root, Darkroom darkroom, IntConsumer progress) {
         this.root = root;
+        this.darkroom = darkroom;
+        this.progress = progress;
         this.files = new NotebookFiles(root, findings);
     }
 
@@ -69,16 +76,33 @@ public final class NotebookReader {
      * @throws IOException if a folder cannot be listed
      */
     public static Result read(Path root) throws IOException {
+        return read(root, Darkroom.withoutCache(), photographs -> { });
+    }
+
+    /**
+     * Reads a notebook and its photographs.
+     *
+     * @param root its folder; must be a folder that exists
+     * @param darkroom what reads photographs
+     * @param progress is told how many photographs have been looked at, from several threads
+     * @return the notebook and the findings about it
+     * @throws IOException if a folder cannot be listed
+     */
+    public static Result read(Path root, Darkroom darkroom, IntConsumer progress) throws IOException {
         if (!Files.isDirectory(root)) {
             throw new IllegalArgumentException("not a folder: " + root);
         }
-        return new NotebookReader(root).all();
+        return new NotebookReader(root, darkroom, progress).all();
     }
 
     private Result all() throws IOException {
         files.checkStrangers();
         Cover cover = cover();
-        List<NeedleLot> lots = shelf("needles", "lot", ShelfReader::lot, cover);
+        AtomicInteger photographs = new AtomicInteger();
+        ReadingFiles readings = new ReadingFiles(root, darkroom, cover,
+                () -> progress.accept(photographs.incrementAndGet()));
+        List<NeedleLot> lots = shelf("needles", "lot", (fields, id, notes) ->
+                opened(ShelfReader.lot(fields, id, notes), readings, fields.findings()), cover);
         List<Dye> dyes = shelf("dyes", "dye", ShelfReader::dye, cover);
         List<Vessel> vessels = vessels();
         List<Method> methods = methods();
@@ -88,12 +112,19 @@ public final class NotebookReader {
         for (String folder : files.days()) {
             dayReader.read(root, folder, files.in(folder), entries, days);
         }
+        entries = dayReader.opened(entries, readings);
         dayReader.checkTogether(entries);
         entries.sort(Comparator.comparing(Entry::date).thenComparing(Entry::id));
         missing.sort(Comparator.comparing(Missing::place));
         Notebook notebook = new Notebook(cover, lots, dyes, vessels, methods, List.copyOf(days), List.copyOf(entries),
                 List.copyOf(missing));
         return new Result(notebook, findings.sorted());
+    }
+
+    private static NeedleLot opened(NeedleLot lot, ReadingFiles readings, Findings findings) {
+        ReadingFiles.Opened<NeedleLot> opened = readings.of(lot);
+        findings.addAll(opened.findings());
+        return opened.thing();
     }
 
     private Cover cover() {

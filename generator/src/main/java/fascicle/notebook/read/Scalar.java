@@ -2,6 +2,7 @@ package fascicle.notebook.read;
 
 import fascicle.bath.Amount;
 import fascicle.colour.Rgb;
+import fascicle.colour.Grade;
 import fascicle.measure.Dimension;
 import fascicle.measure.Kitchen;
 import fascicle.measure.Numbers;
@@ -93,14 +94,8 @@ interface Scalar<T> {
     Scalar<Double> MILLIGRAMS_PER_LITRE = (text, kitchen) -> withUnit(text, kitchen, "mg/L", 0, 100_000);
 
     /** A grade of the grey scale: {@code 1} to {@code 5}, halves as {@code 4-5}. */
-    Scalar<String> GRADE = (text, kitchen) -> {
-        String grade = text.replaceAll("\\s*[-–/]\\s*", "-");
-        if (!List.of("1", "1-2", "2", "2-3", "3", "3-4", "4", "4-5", "5").contains(grade)) {
-            throw new Unreadable("“" + shortened(text) + "” is no grade; grades run from 1 to 5, with halves as in "
-                    + "4-5");
-        }
-        return grade;
-    };
+    Scalar<Grade> GRADE = (text, kitchen) -> Grade.read(text.replaceAll("\\s*[-–/]\\s*", "-")).orElseThrow(() ->
+            new Unreadable("“" + shortened(text) + "” is no grade; grades run from 1 to 5, with halves as in 4-5"));
 
     /**
      * Reads a value.
