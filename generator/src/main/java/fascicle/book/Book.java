@@ -17,9 +17,11 @@ import fascicle.book.compose.StringComposer;
 import fascicle.book.data.EntriesCsv;
 import fascicle.book.data.JsonBook;
 import fascicle.book.figures.Figures;
+import fascicle.book.gallery.Gallery;
 import fascicle.book.lookup.IndexFile;
 import fascicle.book.lookup.Lookup;
 import fascicle.book.page.Page;
+import fascicle.book.prose.PicturesNamed;
 import fascicle.book.prose.TakenOut;
 import fascicle.book.theme.Theme;
 import fascicle.book.words.Words;
@@ -35,9 +37,11 @@ import fascicle.notebook.Note;
 import fascicle.notebook.Missing;
 import fascicle.notebook.Notebook;
 import fascicle.notebook.Place;
+import fascicle.photo.Darkroom;
 import fascicle.workings.EntryWorking;
 import fascicle.workings.Workings;
 import fascicle.workings.grid.SampleString;
+import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -57,10 +61,11 @@ public final class Book {
 
     private final Map<String, Supplier<byte[]>> files = new TreeMap<>();
 
-    private Book(Workings workings, Edition edition, Theme theme) {
+    private Book(Workings workings, Edition edition, Theme theme, Gallery gallery) {
         Words words = Words.shipped();
         Addresses addresses = new Addresses(workings, new Figures(words));
-        Materials materials = new Materials(workings, edition, addresses, words, theme.styleAddress());
+        Materials materials = new Materials(workings, edition, addresses, gallery, words,
+                theme.styleAddress());
         page("index.html", theme, () -> new CoverComposer(materials).page());
         page("about.html", theme, () -> new AboutComposer(materials).page());
         page("look-up.html", theme, () -> new LookUpComposer(materials).page());
@@ -84,6 +89,7 @@ public final class Book {
         files.put(theme.styleAddress(), theme::style);
         theme.besideStyle().forEach(address -> files.put(address, () -> theme.fileBesideStyle(address)));
         files.put("scripts/look-up.js", () -> Scripts.bytes("look-up.js"));
+        gallery.addresses().forEach(address -> files.put(address, () -> gallery.bytes(address)));
         files.put("data/book.json", () -> JsonBook.bytes(workings, edition));
         files.put("data/entries.csv", () -> EntriesCsv.bytes(workings, edition));
         files.put(IndexFile.ADDRESS, () -> IndexFile.bytes(Lookup.of(workings, words), workings, addresses, words));
@@ -96,10 +102,26 @@ public final class Book {
      * @param workings of the edition's notebook
      * @param edition who the book is for
      * @param theme how it looks
+     * @param gallery its photographs
      * @return the book
      */
-    public static Book of(Workings workings, Edition edition, Theme theme) {
-        return new Book(workings, edition, theme);
+    public static Book of(Workings workings, Edition edition, Theme theme, Gallery gallery) {
+        return new Book(workings, edition, theme, gallery);
+    }
+
+    /**
+     * The photographs of an edition: those its readings were taken from, and those its notes show.
+     *
+     * @param notebook the edition's notebook
+     * @param edition who the book is for
+     * @param root the notebook's folder
+     * @param darkroom what makes the copies
+     * @return the gallery
+     */
+    public static Gallery gallery(Notebook notebook, Edition edition, Path root, Darkroom darkroom) {
+        Set<String> named = notes(notebook).map(PicturesNamed::in).flatMap(Collection::stream)
+                .collect(Collectors.toSet());
+        return Gallery.of(notebook, edition, named, root, darkroom);
     }
 
     private void page(String address, Theme theme, Supplier<? extends Page> page) {
@@ -135,12 +157,13 @@ public final class Book {
      * What the cleaner takes out of the maker's words; no page is made to learn it.
      *
      * @param notebook any notebook
+     * @param gallery its photographs
      * @return warnings, in order of file and line
      */
-    public static List<Finding> takenOutOf(Notebook notebook) {
+    public static List<Finding> takenOutOf(Notebook notebook, Gallery gallery) {
         Findings findings = new Findings();
         Set<String> files = files(notebook);
-        notes(notebook).map(note -> TakenOut.of(note, files)).forEach(findings::addAll);
+        notes(notebook).map(note -> TakenOut.of(note, files, gallery)).forEach(findings::addAll);
         return findings.sorted();
     }
 

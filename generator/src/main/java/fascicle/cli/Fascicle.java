@@ -10,7 +10,7 @@ import picocli.CommandLine.Command;
         synopsisSubcommandLabel = "COMMAND",
         commandListHeading = "%nCommands:%n",
         subcommands = {BeginCommand.class, JotCommand.class, ProofCommand.class, PublishCommand.class,
-            RecallCommand.class, ScaleCommand.class},
+            RecallCommand.class, SampleCommand.class, ScaleCommand.class},
         footer = "%nHelp for a command: fascicle COMMAND --help")
 public final class Fascicle {
 

@@ -1,9 +1,11 @@
 package fascicle.cli;
 
 import fascicle.book.Book;
+import fascicle.notebook.Edition;
 import fascicle.notebook.Finding;
 import fascicle.notebook.Notebook;
 import fascicle.notebook.read.NotebookReader;
+import fascicle.photo.Darkroom;
 import fascicle.workings.Proofreading;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
@@ -40,12 +42,22 @@ final class NotebookFolder {
         return folder;
     }
 
-    /** Reads and proofs a notebook. */
-    static Proofreading.Proof proof(Path folder) throws IOException {
-        NotebookReader.Result read = NotebookReader.read(checked(folder));
+    /** Reads and proofs a notebook; photographs that were read before are remembered in the user's cache. */
+    static Proofreading.Proof proof(Path folder, Terminal terminal) throws IOException {
+        Darkroom darkroom = darkroom();
+        terminal.progress("reading the notebook …");
+        NotebookReader.Result read = NotebookReader.read(checked(folder), darkroom,
+                photographs -> terminal.progress("reading the notebook … photograph " + photographs));
         List<Finding> findings = new ArrayList<>(read.findings());
-        findings.addAll(Book.takenOutOf(read.notebook()));
+        findings.addAll(Book.takenOutOf(read.notebook(),
+                Book.gallery(read.notebook(), Edition.STUDIO, folder, darkroom)));
+        terminal.progressDone();
         return Proofreading.of(read.notebook(), findings);
+    }
+
+    /** What reads photographs and makes copies of them. */
+    static Darkroom darkroom() {
+        return Darkroom.keeping(Darkroom.ofTheUser());
     }
 
     /** Refuses a notebook whose {@code notebook.yaml} could not be read, since everything rests on it. */

@@ -29,7 +29,7 @@ final class ProofCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        List<Finding> findings = NotebookFolder.proof(notebook).findings();
+        List<Finding> findings = NotebookFolder.proof(notebook, terminal).findings();
         if (json) {
             terminal.print(Answers.findings(findings));
         } else {

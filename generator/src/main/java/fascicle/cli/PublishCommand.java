@@ -64,10 +64,8 @@ final class PublishCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         long begun = System.nanoTime();
         NotebookFolder.named(target);
-        terminal.progress("reading the notebook …");
-        Proofreading.Proof proof = NotebookFolder.proof(notebook);
+        Proofreading.Proof proof = NotebookFolder.proof(notebook, terminal);
         List<Finding> findings = proof.findings();
-        terminal.progressDone();
         findings.forEach(finding -> terminal.say(finding.toString()));
         if (NotebookFolder.hasErrors(findings) && !despiteErrors) {
             terminal.say(NotebookFolder.count(findings) + ". No book was written: mend the errors, or publish without "
@@ -77,7 +75,8 @@ final class PublishCommand implements Callable<Integer> {
         Notebook cut = EditionCut.of(NotebookFolder.withCover(proof.notebook()), edition);
         Bound bound;
         try {
-            bound = bind(Book.of(Workings.of(cut), edition, theme(cut.cover().theme())));
+            bound = bind(Book.of(Workings.of(cut), edition, theme(cut.cover().theme()),
+                    Book.gallery(cut, edition, notebook, NotebookFolder.darkroom())));
         } catch (ThemeBroken broken) {
             return unusable(broken);
         }

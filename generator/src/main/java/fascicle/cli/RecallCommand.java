@@ -75,7 +75,7 @@ final class RecallCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Proofreading.Proof proof = NotebookFolder.proof(notebook);
+        Proofreading.Proof proof = NotebookFolder.proof(notebook, terminal);
         Workings workings = Workings.of(NotebookFolder.withCover(proof.notebook()));
         Question question = question(workings);
         Words said = Words.shipped();

@@ -48,7 +48,7 @@ final class ScaleCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Proofreading.Proof proof = NotebookFolder.proof(notebook);
+        Proofreading.Proof proof = NotebookFolder.proof(notebook, terminal);
         double grams = grams(NotebookFolder.withCover(proof.notebook()).cover().kitchen());
         Workings workings = Workings.of(proof.notebook());
         String asked = ofTag(proof.notebook()).orElse(id);

@@ -51,6 +51,15 @@ public record Lab(double lightness, double a, double b) {
         return new Xyz(factor * Xyz.D50.x(), factor, factor * Xyz.D50.z()).toLab(Xyz.D50);
     }
 
+    /**
+     * Y: how much of the light the colour reflects.
+     *
+     * @return 1 for the white
+     */
+    public double reflectance() {
+        return Xyz.ofLab(lightness, a, b, Xyz.D50).y();
+    }
+
     /** C*ab: the distance from the grey axis. */
     public double chroma() {
         return StrictMath.sqrt(a * a + b * b);

@@ -3,6 +3,7 @@ package fascicle.notebook;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * One pot on one dye day, with what it leaves out filled in.
@@ -47,6 +48,20 @@ public record Entry(String id, LocalDate date, String name, Place place, Optiona
      */
     public Optional<Outcome.Verdict> verdict() {
         return outcome.flatMap(Outcome::verdict).map(Noted::value);
+    }
+
+    /**
+     * Every colour that was read or judged for this entry, of needles, baths and cloths alike.
+     *
+     * @return the readings, in the order of the form
+     */
+    public List<Reading> readings() {
+        Stream<Reading> glasses = glass.stream().flatMap(bath ->
+                Stream.of(bath.plain(), bath.before(), bath.after()).flatMap(Optional::stream));
+        Stream<Reading> cloths = fastness.stream().flatMap(rubbed -> Stream.of(rubbed.rubDry(), rubbed.rubWet()))
+                .flatMap(Optional::stream).flatMap(rub -> rub.readings().stream());
+        return Stream.of(colour.stream(), glasses, target.stream(), cloths, window.stream().map(WindowReading::reading))
+                .flatMap(readings -> readings).toList();
     }
 
     /**

@@ -1,6 +1,7 @@
 package fascicle.notebook;
 
 import fascicle.colour.Grade;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -15,6 +16,15 @@ public record Fastness(Optional<Rub> rubDry, Optional<Rub> rubWet) {
     public sealed interface Rub {
 
         /**
+         * The readings of the cloth.
+         *
+         * @return before and after; none of a grade
+         */
+        default List<Reading> readings() {
+            return List.of();
+        }
+
+        /**
          * As the maker graded it by the grey scale for staining.
          *
          * @param grade the grade
@@ -27,6 +37,11 @@ public record Fastness(Optional<Rub> rubDry, Optional<Rub> rubWet) {
          * @param before the white cloth
          * @param after the same, rubbed
          */
-        record Cloth(Reading before, Reading after) implements Rub {}
+        record Cloth(Reading before, Reading after) implements Rub {
+            @Override
+            public List<Reading> readings() {
+                return List.of(before, after);
+            }
+        }
     }
 }

@@ -4,6 +4,7 @@ import fascicle.measure.Quantity;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Needles gathered and prepared together.
@@ -52,6 +53,15 @@ public record NeedleLot(String id, Place place, Optional<Noted<String>> title, E
      */
     public String called() {
         return title.map(Noted::value).orElse(id);
+    }
+
+    /**
+     * Every colour that was read of this lot.
+     *
+     * @return the readings of the bare needles, then those of the blank
+     */
+    public List<Reading> readings() {
+        return Stream.concat(colour.stream(), blank.stream()).toList();
     }
 
     /**

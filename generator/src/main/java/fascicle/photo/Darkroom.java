@@ -19,6 +19,11 @@ public final class Darkroom {
         return new Darkroom();
     }
 
+    /** The folder in which a user's programs keep what they can make again. */
+    public static Path ofTheUser() {
+        return Path.of(System.getProperty("java.io.tmpdir"));
+    }
+
     /** A picture's content and size, without decoding it. */
     public Picture picture(Path file) throws UnreadablePhotograph, IOException {
         throw new UnreadablePhotograph("is not read yet");

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fascicle.book.gallery.Gallery;
 import fascicle.book.theme.Theme;
 import fascicle.book.theme.ThemeBroken;
 import fascicle.notebook.Edition;
@@ -34,7 +35,7 @@ class BookTest {
 
     private static Book book(Notebook notebook, Edition edition) {
         try {
-            return Book.of(Workings.of(notebook), edition, Theme.shipped("longleaf"));
+            return Book.of(Workings.of(notebook), edition, Theme.shipped("longleaf"), Gallery.EMPTY);
         } catch (ThemeBroken broken) {
             throw new IllegalStateException(broken);
         }
@@ -290,7 +291,7 @@ class BookTest {
         Notebook odd = SampleNotebook.withOneMore(SampleNotebook.titled("x", "a <script>b</script>"));
         // The sample links to a file that is not there.
         assertEquals(List.of("days/2026-05-09/brick.md:12:95", "days/2026-06-01/odd.md:10:3"),
-                Book.takenOutOf(odd).stream().map(finding -> finding.place().toString()).toList());
+                Book.takenOutOf(odd, Gallery.EMPTY).stream().map(finding -> finding.place().toString()).toList());
     }
 
     @Test

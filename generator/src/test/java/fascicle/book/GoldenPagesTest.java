@@ -2,6 +2,7 @@ package fascicle.book;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import fascicle.book.gallery.Gallery;
 import fascicle.book.theme.Theme;
 import fascicle.notebook.Edition;
 import fascicle.workings.Workings;
@@ -33,7 +34,7 @@ class GoldenPagesTest {
         "grid.html, STUDIO, grid", "ladders.html, STUDIO, ladders", "repeats.html, STUDIO, repeats",
         "string.html, STUDIO, string", "string-by-year.html, OPEN, string-by-year"})
     void aPageSaysWhatItSaid(String address, Edition edition, String name) throws Exception {
-        Book book = Book.of(Workings.of(SampleNotebook.notebook()), edition, Theme.shipped("longleaf"));
+        Book book = Book.of(Workings.of(SampleNotebook.notebook()), edition, Theme.shipped("longleaf"), Gallery.EMPTY);
         String page = new String(book.bytes(address), StandardCharsets.UTF_8);
         String said = Jsoup.parse(page).select("main").select(SAYING).stream()
                 .map(GoldenPagesTest::line).collect(Collectors.joining());

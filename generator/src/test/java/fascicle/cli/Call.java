@@ -39,6 +39,11 @@ record Call(int status, String out, String err) {
         return call;
     }
 
+    /** A terminal that nobody watches and nobody reads. */
+    static Terminal silent() {
+        return new Terminal(new PrintWriter(new StringWriter()), new PrintWriter(new StringWriter()), false);
+    }
+
     /** Everything it said. */
     String said() {
         return out + err;

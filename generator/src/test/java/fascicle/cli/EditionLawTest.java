@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fascicle.book.Book;
+import fascicle.book.gallery.Gallery;
 import fascicle.book.theme.Theme;
 import fascicle.book.theme.ThemeBroken;
 import fascicle.notebook.Edition;
@@ -224,13 +225,13 @@ class EditionLawTest {
     }
 
     private static Workings workings(WrittenNotebook written, Edition edition) throws IOException {
-        Proofreading.Proof proof = NotebookFolder.proof(written.folder());
+        Proofreading.Proof proof = NotebookFolder.proof(written.folder(), Call.silent());
         assertFalse(NotebookFolder.hasErrors(proof.findings()), () -> proof.findings().toString());
         return Workings.of(EditionCut.of(proof.notebook(), edition));
     }
 
     private static Book book(WrittenNotebook written, Edition edition) throws IOException, ThemeBroken {
-        return Book.of(workings(written, edition), edition, Theme.shipped("longleaf"));
+        return Book.of(workings(written, edition), edition, Theme.shipped("longleaf"), Gallery.EMPTY);
     }
 
     private static String text(Book book, String address) {

@@ -73,7 +73,7 @@ class JotTest {
     }
 
     private void proofsWithoutErrors() throws IOException {
-        List<Finding> findings = NotebookFolder.proof(notebook).findings();
+        List<Finding> findings = NotebookFolder.proof(notebook, Call.silent()).findings();
         assertFalse(NotebookFolder.hasErrors(findings), findings.toString());
     }
 
@@ -196,7 +196,7 @@ class JotTest {
                 count++;
             }
         }
-        List<Finding> findings = NotebookFolder.proof(sample).findings();
+        List<Finding> findings = NotebookFolder.proof(sample, Call.silent()).findings();
         TreeSet<String> errors = new TreeSet<>();
         findings.stream().filter(finding -> finding.level() == Finding.Level.ERROR)
                 .forEach(finding -> errors.add(finding.toString()));

@@ -67,7 +67,8 @@ public final class EntryComposer {
         return new EntryPage(frame, entry.tag().map(Noted::value), day(entry), outcomes.sentence(entry),
                 outcomes.rest(entry), nearby.again(working), colours.specimens(working),
                 materials.gist().line(working), new DepartureComposer(materials, ways).of(working),
-                new ScalingComposer(materials).of(entry.id()), Cautions.of(worked, materials), result(working),
+                new ScalingComposer(materials).of(entry.id()), Cautions.of(worked, materials),
+                new PhotographComposer(materials, ways).of(entry.called(), entry.readings()), result(working),
                 colours.readings(entry.colour()), needles(working), new RecipeComposer(materials, ways).steps(worked),
                 later(working), entry.notes().stream().filter(note -> !note.isBlank())
                         .map(note -> materials.prose().html(note, ways.root())).toList(),

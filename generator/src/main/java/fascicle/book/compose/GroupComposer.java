@@ -8,6 +8,7 @@ import fascicle.book.page.GroupPage;
 import fascicle.book.page.GroupRow;
 import fascicle.book.page.Hanging;
 import fascicle.book.page.Markup;
+import fascicle.book.page.Photograph;
 import fascicle.book.page.Scaling;
 import fascicle.book.page.Step;
 import fascicle.book.words.Words;
@@ -76,7 +77,7 @@ public final class GroupComposer {
                 many.filter(found -> !found.entries().isEmpty()).map(found ->
                         ways.lookUp(words.say("look-up.these"), shelf.kind().word(), found.id())),
                 worked.flatMap(found -> Cautions.of(found, materials)), things.facts(shelf, leaf.id()),
-                swatch(shelf, leaf), many.flatMap(Group::start).map(this::start),
+                swatch(shelf, leaf), photographs(shelf, leaf), many.flatMap(Group::start).map(this::start),
                 many.map(found -> found.best(BEST)).orElse(List.of()).stream().map(entries::note).toList(),
                 group.map(found -> new PartedComposer(materials, ways).of(shelf, found)).orElse(List.of()),
                 grids(shelf, leaf), many.flatMap(this::colours), steps, scaling,
@@ -120,6 +121,12 @@ public final class GroupComposer {
     /** The bare needles of a lot. */
     private Optional<Markup> swatch(Shelf shelf, Leaf leaf) {
         return shelf == Shelf.LOTS ? materials.index().bareColour(leaf.id()).map(colours::bareSwatch) : Optional.empty();
+    }
+
+    /** The photographs that a lot's colours were read off. */
+    private List<Photograph> photographs(Shelf shelf, Leaf leaf) {
+        return shelf != Shelf.LOTS ? List.of() : materials.index().lot(leaf.id()).map(lot ->
+                new PhotographComposer(materials, ways).of(lot.called(), lot.readings())).orElse(List.of());
     }
 
     private GroupPage.Start start(Group.Start start) {

@@ -2,6 +2,7 @@ package fascicle.book.compose;
 
 import fascicle.book.address.Addresses;
 import fascicle.book.figures.Figures;
+import fascicle.book.gallery.Gallery;
 import fascicle.book.gist.Gist;
 import fascicle.book.page.EntryRow;
 import fascicle.book.prose.Prose;
@@ -21,6 +22,7 @@ public final class Materials {
     private final Workings workings;
     private final Edition edition;
     private final Addresses addresses;
+    private final Gallery gallery;
     private final Words words;
     private final Figures figures;
     private final Prose prose;
@@ -36,16 +38,19 @@ public final class Materials {
      * @param workings what the book is about
      * @param edition who it is for
      * @param addresses where its pages are
+     * @param gallery its photographs
      * @param words its own words
      * @param style the address of the style
      */
-    public Materials(Workings workings, Edition edition, Addresses addresses, Words words, String style) {
+    public Materials(Workings workings, Edition edition, Addresses addresses, Gallery gallery, Words words,
+            String style) {
         this.workings = workings;
         this.edition = edition;
         this.addresses = addresses;
+        this.gallery = gallery;
         this.words = words;
         this.figures = new Figures(words);
-        this.prose = new Prose(addresses::ofFile);
+        this.prose = new Prose(addresses::ofFile, gallery::find);
         this.index = new Index(workings);
         this.ties = new Ties(workings);
         this.gist = new Gist(workings, words);
@@ -62,6 +67,10 @@ public final class Materials {
 
     Addresses addresses() {
         return addresses;
+    }
+
+    Gallery gallery() {
+        return gallery;
     }
 
     Words words() {

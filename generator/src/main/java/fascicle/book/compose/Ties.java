@@ -1,11 +1,9 @@
 package fascicle.book.compose;
 
 import fascicle.notebook.Bath;
-import fascicle.notebook.Entry;
 import fascicle.notebook.Ids;
 import fascicle.notebook.Noted;
 import fascicle.notebook.Reading;
-import fascicle.notebook.WindowReading;
 import fascicle.workings.EntryWorking;
 import fascicle.workings.Workings;
 import java.util.ArrayList;
@@ -35,13 +33,8 @@ final class Ties {
 
     /** The tags of the samples that an entry's colours were judged against. */
     private static Stream<String> tags(EntryWorking working) {
-        Entry entry = working.entry();
-        return Stream.of(entry.colour().stream(), entry.target().stream(),
-                        entry.window().stream().map(WindowReading::reading),
-                        entry.glass().stream().flatMap(glass -> Stream.of(glass.plain(), glass.before(), glass.after())
-                                .flatMap(Optional::stream)))
-                .flatMap(readings -> readings).map(Reading::colour).filter(Reading.ByEye.class::isInstance).map(Reading.ByEye.class::cast)
-                .map(byEye -> byEye.tag().value()).distinct();
+        return working.entry().readings().stream().map(Reading::colour).filter(Reading.ByEye.class::isInstance)
+                .map(Reading.ByEye.class::cast).map(byEye -> byEye.tag().value()).distinct();
     }
 
     /** The entries whose colours were judged against an entry's sample. */

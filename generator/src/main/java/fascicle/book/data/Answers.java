@@ -3,6 +3,8 @@ package fascicle.book.data;
 import fascicle.book.lookup.Answer;
 import fascicle.notebook.Edition;
 import fascicle.notebook.Finding;
+import fascicle.photo.Caution;
+import fascicle.photo.Sample;
 import fascicle.workings.PartFigures;
 import fascicle.workings.Scaled;
 import fascicle.workings.SoakFigures;
@@ -47,6 +49,49 @@ public final class Answers {
             answers.json.figure("de00", one.de00());
         }));
         return answers.json.finished().stripTrailing();
+    }
+
+    /**
+     * A colour read off a photograph.
+     *
+     * @param sample the colour
+     * @return {@code {lab, hex, pixels, unlevelness_de00, uncertainty_de00, by_eye, left_over_de00, cautions}}; the
+     *     uncertainty of a judgement by eye is unknown
+     */
+    public static String sampled(Sample sample) {
+        Answers answers = new Answers();
+        Json json = answers.json;
+        boolean byEye = sample.against() == Sample.Against.NOTHING;
+        json.object(() -> {
+            json.lab("lab", Optional.of(sample.lab()));
+            json.text("hex", sample.lab().toRgb().hex());
+            json.number("pixels", sample.pixels());
+            json.figure("unlevelness_de00", OptionalDouble.of(sample.unlevelness()));
+            json.figure("uncertainty_de00", byEye ? OptionalDouble.empty() : OptionalDouble.of(sample.uncertainty()));
+            json.yes("by_eye", byEye);
+            json.figure("left_over_de00", sample.leftOver());
+            json.texts("cautions", sample.cautions().stream().map(Caution::words).toList());
+        });
+        return json.finished().stripTrailing();
+    }
+
+    /**
+     * What things of known colour teach of photographs.
+     *
+     * @param differences CIEDE2000 of each thing, as read, from what is known
+     * @param uncertainty how far such photographs lie from the truth
+     * @param cautions what to heed
+     * @return {@code {known [{de00}], uncertainty_de00, cautions}}
+     */
+    public static String learnt(List<Double> differences, double uncertainty, List<String> cautions) {
+        Answers answers = new Answers();
+        Json json = answers.json;
+        json.object(() -> {
+            json.items("known", differences, difference -> json.figure("de00", OptionalDouble.of(difference)));
+            json.figure("uncertainty_de00", OptionalDouble.of(uncertainty));
+            json.texts("cautions", cautions);
+        });
+        return json.finished().stripTrailing();
     }
 
     private void finding(Finding finding) {

@@ -66,6 +66,16 @@ public final class Figures {
         return signed(datum(datum(value).setScale(decimals, RoundingMode.HALF_UP).doubleValue()));
     }
 
+    /**
+     * A length in a drawing, which no one reads.
+     *
+     * @param value the value
+     * @return with at most three decimals, as SVG writes numbers
+     */
+    public static String plain(double value) {
+        return datum(datum(value).setScale(3, RoundingMode.HALF_UP).doubleValue()).toPlainString();
+    }
+
     private static String signed(BigDecimal number) {
         return number.toPlainString().replace('-', MINUS);
     }

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param caution what may hurt someone
  * @param facts what is known of the thing itself
  * @param swatch a lot's bare needles
+ * @param photographs the photographs a lot's colours were read off
  * @param start the recipe to start from
  * @param best the entries to look at first
  * @param parted its entries by something else that they have in common
@@ -26,8 +27,8 @@ import java.util.Optional;
  * @param sheaves the entries
  */
 public record GroupPage(Frame frame, String word, Optional<String> share, Optional<Link> lookUp,
-        Optional<String> caution, List<Fact> facts, Optional<Markup> swatch, Optional<Start> start,
-        List<EntryNote> best, List<Parted> parted, List<Grid> grids, Optional<Colours> colours, List<Step> steps,
+        Optional<String> caution, List<Fact> facts, Optional<Markup> swatch, List<Photograph> photographs,
+        Optional<Start> start, List<EntryNote> best, List<Parted> parted, List<Grid> grids, Optional<Colours> colours, List<Step> steps,
         Optional<Scaling> scaling, List<Markup> notes, List<Fact> counts, List<Sheaf> sheaves) implements Page {
 
     @Override

@@ -13,7 +13,7 @@ import org.jsoup.Jsoup;
  */
 public final class PlainText {
 
-    private static final Prose PROSE = new Prose(file -> Optional.empty());
+    private static final Prose PROSE = new Prose(file -> Optional.empty(), file -> Optional.empty());
     private static final int MOST_DIGITS = 9;
 
     private final String markdown;

@@ -1,5 +1,6 @@
 package fascicle.book.prose;
 
+import fascicle.book.gallery.Shown;
 import fascicle.book.page.Markup;
 import fascicle.notebook.Note;
 import java.util.Optional;
@@ -13,23 +14,29 @@ import org.jsoup.parser.Parser;
 /**
  * The maker's words as HTML that is safe to publish: Markdown, then a cleaner with a list of what may stay.
  *
- * <p>Links to other files of the notebook lead to the book's pages, where this edition has them; pictures give way to
- * their words; headings step down below the page's own, and what stands in the wrong place is mended.
+ * <p>Links to other files of the notebook lead to the book's pages, where this edition has them; pictures of the
+ * notebook are shown as copies without metadata, others give way to their words; headings step down below the page's own, and what stands in the wrong place is mended.
  */
 public final class Prose {
 
     private static final int HEADINGS_DOWN = 2;
     private static final int DEEPEST = 200;
 
+    /** How much of a page's width a picture takes: all of a phone's, the measure of the text elsewhere. */
+    private static final String SIZES = "(max-width: 44rem) 92vw, 40rem";
+
     private final Function<String, Optional<String>> pageOfFile;
+    private final Function<String, Optional<Shown>> pictureOfFile;
 
     /**
      * Prose of one book.
      *
      * @param pageOfFile gives the way from the book's top to the page of a notebook file, if the book has one
+     * @param pictureOfFile gives a notebook file as a picture, if the book shows it
      */
-    public Prose(Function<String, Optional<String>> pageOfFile) {
+    public Prose(Function<String, Optional<String>> pageOfFile, Function<String, Optional<Shown>> pictureOfFile) {
         this.pageOfFile = pageOfFile;
+        this.pictureOfFile = pictureOfFile;
     }
 
     /**
@@ -45,7 +52,7 @@ public final class Prose {
         for (Element element : dirty.body().getAllElements()) {
             element.removeAttr("class");
             switch (element.normalName()) {
-                case "img" -> pictureToWords(element);
+                case "img" -> show(element, note.place().file(), root);
                 case "a" -> lead(element, note.place().file(), root);
                 case "h1", "h2", "h3", "h4", "h5", "h6" -> stepDown(element);
                 case "td", "th" -> alignByClass(element);
@@ -60,9 +67,17 @@ public final class Prose {
         return new Markup(clean.body().html());
     }
 
-    private static void pictureToWords(Element picture) {
+    private void show(Element picture, String from, String root) {
         String words = picture.attr("alt").strip();
-        if (words.isEmpty()) {
+        Optional<Shown> shown = Destination.of(picture.attr("src"), from) instanceof Destination.NotebookFile file
+                ? pictureOfFile.apply(file.path()) : Optional.empty();
+        if (shown.isPresent()) {
+            picture.clearAttributes();
+            picture.attr("src", shown.get().source(root)).attr("srcset", shown.get().sources(root)).attr("sizes", SIZES)
+                    .attr("width", String.valueOf(shown.get().picture().width()))
+                    .attr("height", String.valueOf(shown.get().picture().height()))
+                    .attr("alt", words).attr("loading", "lazy");
+        } else if (words.isEmpty()) {
             picture.remove();
         } else {
             picture.replaceWith(new Element("span").addClass("picture").appendChild(new TextNode(words)));

@@ -12,13 +12,15 @@ final class SafeHtml {
 
     private static final Safelist LIST = new Safelist()
             .addTags("a", "b", "blockquote", "br", "caption", "cite", "code", "dd", "del", "dl", "dt", "em", "h3", "h4",
-                    "h5", "h6", "hr", "i", "ins", "kbd", "li", "ol", "p", "pre", "q", "s", "small", "span", "strong",
+                    "h5", "h6", "hr", "i", "img", "ins", "kbd", "li", "ol", "p", "pre", "q", "s", "small", "span", "strong",
                     "sub", "sup", "table", "tbody", "td", "tfoot", "th", "thead", "tr", "u", "ul")
             .addAttributes("a", "href")
             .addAttributes("ol", "start")
             .addAttributes("td", "class")
             .addAttributes("th", "class")
             .addAttributes("span", "class")
+            // Of pictures only those come this far that the book publishes, with attributes of its own.
+            .addAttributes("img", "src", "srcset", "sizes", "width", "height", "alt", "loading")
             .addProtocols("a", "href", Destination.SCHEMES.toArray(String[]::new))
             .preserveRelativeLinks(true);
 

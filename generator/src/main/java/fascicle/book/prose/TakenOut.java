@@ -1,5 +1,6 @@
 package fascicle.book.prose;
 
+import fascicle.book.gallery.Gallery;
 import fascicle.notebook.Finding;
 import fascicle.notebook.Note;
 import fascicle.notebook.Place;
@@ -25,11 +26,13 @@ public final class TakenOut {
 
     private final Note note;
     private final Set<String> files;
+    private final Gallery gallery;
     private final List<Finding> findings = new ArrayList<>();
 
-    private TakenOut(Note note, Set<String> files) {
+    private TakenOut(Note note, Set<String> files, Gallery gallery) {
         this.note = note;
         this.files = files;
+        this.gallery = gallery;
     }
 
     /**
@@ -37,10 +40,11 @@ public final class TakenOut {
      *
      * @param note the maker's words
      * @param files the notebook's files that have a page in the studio's book, or would have if they could be read
+     * @param gallery the pictures of the studio's book
      * @return warnings, in the order of the text
      */
-    public static List<Finding> of(Note note, Set<String> files) {
-        TakenOut takenOut = new TakenOut(note, files);
+    public static List<Finding> of(Note note, Set<String> files, Gallery gallery) {
+        TakenOut takenOut = new TakenOut(note, files, gallery);
         if (note.markdown().indexOf('<') >= 0 || note.markdown().indexOf('[') >= 0) {
             Markdown.located(note.markdown()).accept(takenOut.new Search());
         }
@@ -90,8 +94,13 @@ public final class TakenOut {
         }
     }
 
-    private void picture(String file, Node where) {
-        warn(where, "the picture \"" + file + "\" is taken out; its words stand in its place");
+    private void picture(String address, Node where) {
+        String why = Destination.of(address, note.place().file()) instanceof Destination.NotebookFile file
+                ? gallery.whyNot(file.path()).orElse("") : "is no file of the notebook; put it beside this file and name "
+                        + "it by its file alone";
+        if (!why.isEmpty()) {
+            warn(where, "the picture “" + address + "” is taken out, and its words stand in its place: it " + why);
+        }
     }
 
     private void link(String address, Node where) {

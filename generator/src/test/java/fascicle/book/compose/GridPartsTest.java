@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fascicle.book.SampleNotebook;
 import fascicle.book.address.Addresses;
 import fascicle.book.figures.Figures;
+import fascicle.book.gallery.Gallery;
 import fascicle.book.page.Grid;
 import fascicle.book.page.Link;
 import fascicle.book.words.Words;
@@ -55,6 +56,7 @@ class GridPartsTest {
     private static Materials materials() {
         Workings workings = Workings.of(SampleNotebook.notebook());
         Words words = Words.shipped();
-        return new Materials(workings, Edition.STUDIO, new Addresses(workings, new Figures(words)), words, "style.css");
+        return new Materials(workings, Edition.STUDIO, new Addresses(workings, new Figures(words)), Gallery.EMPTY, words,
+                "style.css");
     }
 }

@@ -28,7 +28,7 @@ class PlainTextTest {
         "[link][ref]\n\n[ref]: /x 'title'", "a [b]( c ) d", "x<b>y</b>z", "___", "", "3*4 = 12", "[](empty) text", "2. to 3. cups", "we took\n14. days", "1) one\n2) two\n\n7. seven\n8. eight",
         "*all* of **it**, and ***more***", "`a`b", "a*`b`*c", "  3. indented", "text [x]\n[y]", "text\n1. item", "[a](u \"title\") b"})
     void theWordsAreThoseOfThePage(String markdown) {
-        String page = Jsoup.parseBodyFragment(new Prose(file -> Optional.empty()).html(note(markdown), "").html())
+        String page = Jsoup.parseBodyFragment(new Prose(file -> Optional.empty(), file -> Optional.empty()).html(note(markdown), "").html())
                 .body().text();
         assertEquals(Folding.words(page), Folding.words(PlainText.of(note(markdown))), markdown);
     }

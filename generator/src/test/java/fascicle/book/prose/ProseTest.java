@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fascicle.book.SampleNotebook;
+import fascicle.book.gallery.Gallery;
 import fascicle.notebook.Finding;
 import java.util.List;
 import java.util.Locale;
@@ -23,12 +24,12 @@ class ProseTest {
             Map.of("dyes/brick.md", "dyes/brick.html", "days/2025-05-09/brick.md", "entries/2025-05-09-brick.html");
 
     private static String html(String markdown) {
-        return new Prose(path -> Optional.ofNullable(PAGES.get(path)))
+        return new Prose(path -> Optional.ofNullable(PAGES.get(path)), path -> Optional.empty())
                 .html(SampleNotebook.note(markdown, FILE), "../").html();
     }
 
     private static List<String> findings(String markdown) {
-        return TakenOut.of(SampleNotebook.note(markdown, FILE), PAGES.keySet()).stream().map(Finding::toString)
+        return TakenOut.of(SampleNotebook.note(markdown, FILE), PAGES.keySet(), Gallery.EMPTY).stream().map(Finding::toString)
                 .toList();
     }
 

@@ -1,0 +1,72 @@
+package fascicle.book.gallery;
+
+import fascicle.photo.Picture;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/**
+ * A photograph as a book shows it.
+ *
+ * @param picture its content and size
+ */
+public record Shown(Picture picture) {
+
+    /** For a phone, for a laptop, for whoever looks closely; in pixels. */
+    private static final List<Integer> WIDTHS = List.of(480, 960, 1600);
+
+    /** What a page shows where the browser does not choose. */
+    private static final int USUAL = 960;
+
+    /** As much of the content's hash as tells any two photographs of a maker apart. */
+    private static final int LETTERS = 16;
+
+    /**
+     * The widths of its copies.
+     *
+     * @return in pixels, ascending; none wider than the picture itself
+     */
+    public List<Integer> widths() {
+        return WIDTHS.stream().map(width -> Math.min(width, picture.width())).distinct().toList();
+    }
+
+    /**
+     * Where a copy stands. The address follows from the content alone, so that it tells nothing of the maker's files.
+     *
+     * @param width one of {@link #widths}
+     * @return an address of the book
+     */
+    public String address(int width) {
+        return "pictures/" + picture.hash().substring(0, LETTERS) + "-" + width + ".jpg";
+    }
+
+    /**
+     * The copy for browsers that do not choose.
+     *
+     * @param root the way from the page to the book's top
+     * @return the way to the copy
+     */
+    public String source(String root) {
+        return root + address(Math.min(USUAL, picture.width()));
+    }
+
+    /**
+     * All copies, as HTML's {@code srcset} writes them.
+     *
+     * @param root the way from the page to the book's top
+     * @return each copy's way and width
+     */
+    public String sources(String root) {
+        return widths().stream().map(width -> root + address(width) + " " + width + "w")
+                .collect(Collectors.joining(", "));
+    }
+
+    /** The addresses of all copies, each with its width. */
+    List<Copy> copies() {
+        return IntStream.range(0, widths().size()).mapToObj(place -> new Copy(address(widths().get(place)),
+                widths().get(place))).toList();
+    }
+
+    /** A copy: its address and its width in pixels. */
+    record Copy(String address, int width) {}
+}
