@@ -203,11 +203,14 @@ class BookTest {
         String json = text(book, "data/book.json");
         Document page = page(book, BRICK);
         assertTrue(json.contains("\"shift_de00\":11.698304"), json);
-        assertEquals("ΔE00 11.7", fact(page, "Shift from the bare needles"));
+        assertEquals("ΔE00 11.7 ± 6.1", fact(page, "Shift from the bare needles"));
+        assertEquals("warmer", fact(page, "Tone of the shift"));
+        assertTrue(json.contains("\"uncertainty_de00\":6,"), json);
+        assertTrue(json.contains("\"shift_tone\":\"warmer\""), json);
         assertTrue(json.contains("\"lab\":[35.955628,25.643576,20.987436],\"hex\":\"#804334\""));
         assertEquals("36.0, 25.6, 21.0", fact(page, "Lab (D50)"));
         assertTrue(json.contains("\"target_de00\":3.795769"));
-        assertEquals("ΔE00 3.8", fact(page, "From the target"));
+        assertEquals("the same, as far as these readings tell (ΔE00 3.8 ± 6)", fact(page, "From the target"));
         assertTrue(text(book, "data/entries.csv").contains(",35.955628,25.643576,20.987436,#804334,3,"));
     }
 

@@ -16,6 +16,7 @@ import fascicle.notebook.Needles;
 import fascicle.notebook.Noted;
 import fascicle.notebook.Outcome;
 import fascicle.notebook.WindowReading;
+import fascicle.workings.Difference;
 import fascicle.workings.EntryWorking;
 import fascicle.workings.Fading;
 import fascicle.workings.PartFigures;
@@ -163,8 +164,9 @@ public final class EntryComposer {
         Fact fact = colours.reading(words.say("fact.window", window.after().written()), window.reading());
         List<Link> values = new ArrayList<>(fact.values());
         fading.faded().ifPresent(faded -> values.add(Link.plain(words.say("window.faded", figures.told(faded)))));
-        fading.grade().ifPresent(grade -> values.add(Link.plain(words.say("window.grade", grade,
-                words.say("window.grade-" + grade)))));
+        fading.grade().ifPresent(grade -> values.add(Link.plain(fading.faded().filter(Difference::tells).isPresent()
+                ? words.say("window.grade", grade, words.say("window.grade-" + grade))
+                : words.say("window.unsure", grade))));
         window.wool().ifPresent(wool -> values.add(Link.plain(words.say("window.wool", wool.value()))));
         return new Fact(fact.label(), List.copyOf(values), fact.whence());
     }
