@@ -5,6 +5,7 @@ import fascicle.book.lookup.Answer;
 import fascicle.book.gist.Gist;
 import fascicle.book.words.Words;
 import fascicle.colour.Rgb;
+import fascicle.workings.Difference;
 import fascicle.workings.EntryWorking;
 import fascicle.workings.Workings;
 import java.util.ArrayList;
@@ -40,7 +41,8 @@ final class RecalledWords {
         working.entry().tag().ifPresent(tag -> first.add(words.say("entry.tag", tag.value())));
         first.add(working.entry().verdict().map(verdict -> words.name("verdict", verdict))
                 .orElseGet(() -> words.say("verdict.none")));
-        found.de00().ifPresent(de00 -> first.add(figures.difference(de00)));
+        working.colour().ifPresent(colour -> found.de00().ifPresent(de00 ->
+                first.add(figures.difference(new Difference(de00, colour.uncertainty())))));
         List<String> second = new ArrayList<>();
         second.add(working.id());
         gist.dyes(working).forEach(dye -> second.add(gist.said(dye)));

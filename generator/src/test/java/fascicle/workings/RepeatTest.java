@@ -29,7 +29,7 @@ class RepeatTest {
         brick("2026-05-04-d").lab(45.02, 22.48, 30.05);
         brick("2026-05-05-e").lab(45.31, 22.06, 30.35);
         Spread spread = repeats().get(0).spread().orElseThrow();
-        assertEquals(0.3413, spread.mean(), 5e-5);
+        assertEquals(0.3413, spread.mean().de00(), 5e-5);
         assertEquals(5, spread.colours());
     }
 
@@ -41,7 +41,7 @@ class RepeatTest {
         brick("2026-05-03-c").lab(50, 1.3, -81.2);
         brick("2026-05-04-uncoloured");
         Spread spread = repeats().get(0).spread().orElseThrow();
-        assertEquals(2.0425, spread.largest(), 5e-5);
+        assertEquals(2.0425, spread.largest().de00(), 5e-5);
         assertEquals(3, spread.colours(), "only what has a colour enters");
         assertEquals(4, repeats().get(0).entries().size());
     }

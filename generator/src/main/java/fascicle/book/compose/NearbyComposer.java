@@ -4,7 +4,6 @@ import fascicle.book.page.Link;
 import fascicle.book.page.Nearby;
 import fascicle.book.words.Words;
 import fascicle.colour.Lab;
-import fascicle.workings.Alike;
 import fascicle.workings.ColourFigures;
 import fascicle.workings.EntryWorking;
 import fascicle.workings.Neighbours;
@@ -37,7 +36,7 @@ final class NearbyComposer {
 
     /** What stands next to an entry. */
     Nearby of(EntryWorking working) {
-        return new Nearby(neighbours.alike(working, ALIKE).stream().map(this::alike).toList(),
+        return new Nearby(neighbours.alike(working, ALIKE).stream().map(alike -> alike(working, alike.entry())).toList(),
                 working.colour().map(ColourFigures::lab).map(this::moreLike),
                 neighbours.previous(working).map(ways::entry), neighbours.next(working).map(ways::entry),
                 others(neighbours.repeats(working).map(Neighbours.Repeats::entries).orElse(List.of()), working),
@@ -51,9 +50,10 @@ final class NearbyComposer {
                 .map(days -> words.say("repeats.share", new Shares(words).of(days)));
     }
 
-    private Nearby.Alike alike(Alike alike) {
-        return new Nearby.Alike(colours.swatch(alike.entry()).small(), ways.entry(alike.entry()),
-                materials.figures().difference(alike.difference()), new Outcomes(words).verdict(alike.entry().entry()));
+    private Nearby.Alike alike(EntryWorking working, EntryWorking near) {
+        return new Nearby.Alike(colours.swatch(near).small(), ways.entry(near),
+                working.colour().flatMap(colour -> near.colour().map(colour::from))
+                        .map(materials.figures()::difference).orElse(""), new Outcomes(words).verdict(near.entry()));
     }
 
     private Link moreLike(Lab colour) {

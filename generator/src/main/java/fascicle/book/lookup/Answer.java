@@ -21,7 +21,8 @@ public record Answer(List<Found> found, Map<Trait, List<Integer>> counts, List<L
      * An entry that was found.
      *
      * @param entry the entry
-     * @param de00 CIEDE2000 from the colour asked for; unknown where none was, or the entry has none
+     * @param de00 CIEDE2000 from the colour asked for; unknown where none was, or the entry has none. The
+     *     colour asked for is taken as exact, so that the entry's own uncertainty is the difference's
      */
     public record Found(EntryWorking entry, OptionalDouble de00) {}
 

@@ -2,6 +2,7 @@ package fascicle.book.lookup;
 
 import fascicle.book.address.Addresses;
 import fascicle.book.address.Leaf;
+import fascicle.book.figures.Figures;
 import fascicle.book.gist.Gist;
 import fascicle.book.words.Words;
 import fascicle.colour.Lab;
@@ -167,6 +168,8 @@ public final class IndexFile {
                 Packing.digits(Lookup.steps(colour.lab().lightness()), LAB_DIGITS)
                         + Packing.digits(Lookup.steps(colour.lab().a()), LAB_DIGITS)
                         + Packing.digits(Lookup.steps(colour.lab().b()), LAB_DIGITS)));
+        digits("sure", TEXT_DIGITS, working -> Optional.of(known(working.colour().map(colour ->
+                Figures.atMost(colour.uncertainty(), 1)))));
         lines("readings", working -> working.colour().map(colour -> colours(colour.readings())).orElse(""));
         sparse("targets", working -> working.entry().target().flatMap(target -> target.colour().lab())
                 .map(target -> colours(List.of(target))));

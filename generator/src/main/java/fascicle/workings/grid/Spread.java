@@ -4,6 +4,7 @@ import fascicle.colour.ColourDifference;
 import fascicle.colour.Lab;
 import fascicle.colour.Unlevelness;
 import fascicle.workings.ColourFigures;
+import fascicle.workings.Difference;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -11,12 +12,12 @@ import java.util.Optional;
 /**
  * How far repeats of one recipe lie from each other.
  *
- * @param mean mean CIEDE2000 of the colours from their mean (MCDM, after ASTM E2214)
- * @param largest the largest CIEDE2000 between any two
+ * @param mean mean CIEDE2000 of the colours from their mean (MCDM, after ASTM E2214), as sure as the least sure colour
+ * @param largest the largest CIEDE2000 between any two, as sure as two of the least sure colours
  * @param colours of how many entries
  * @param readAlike whether all were read in the same way, by meter or as screen colours
  */
-public record Spread(double mean, double largest, int colours, boolean readAlike) {
+public record Spread(Difference mean, Difference largest, int colours, boolean readAlike) {
 
     /**
      * Of more colours than these the two farthest apart are looked for among those farthest from the mean, so that a
@@ -32,7 +33,9 @@ public record Spread(double mean, double largest, int colours, boolean readAlike
         List<Lab> labs = colours.stream().map(ColourFigures::lab).toList();
         boolean alike = colours.stream().map(ColourFigures::by).distinct().count() == 1
                 && !colours.get(0).by().equals("mixed");
-        return Optional.of(new Spread(Unlevelness.of(labs), largest(labs), labs.size(), alike));
+        double leastSure = colours.stream().mapToDouble(ColourFigures::uncertainty).max().orElseThrow();
+        return Optional.of(new Spread(new Difference(Unlevelness.of(labs), leastSure),
+                new Difference(largest(labs), StrictMath.sqrt(2) * leastSure), labs.size(), alike));
     }
 
     private static double largest(List<Lab> colours) {

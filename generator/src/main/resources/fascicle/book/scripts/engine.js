@@ -593,7 +593,7 @@
         day: index.date[0].replace(/\{(\d)\}/g, function (all, at) { return said[at]; }),
         verdict: verdict < 0 ? null : choices.verdict[verdict].id,
         verdictWord: verdict < 0 ? null : choices.verdict[verdict].title,
-        colourName: colourName(i), lab: lab(i), readings: colourList(lines('readings')[i]),
+        colourName: colourName(i), lab: lab(i), sure: text(digits(index.sure, 3 * i, 3)), readings: colourList(lines('readings')[i]),
         sheath: lot < 0 ? null : colourList(index.sheaths[lot])[0] || null,
         target: colourList(index.targets[i] || '')[0] || null,
         dyes: parts(lines('dyes')[i]), acids: parts(lines('acids')[i]),

@@ -427,7 +427,7 @@
     put(slots.evenness, card.evenness && say('evenness', card.evenness));
     put(slots.colour, card.colourName || say('unread'));
     const near = reply.de00 ? reply.de00[entry] : NaN;
-    put(slots.difference, isFinite(near) && say('difference', self.fascicle.tenths(near)));
+    put(slots.difference, isFinite(near) && say('difference', self.fascicle.tenths(near), card.sure));
     const read = card.readings.length > 0;
     slots.alike.hidden = !read;
     if (read) {
