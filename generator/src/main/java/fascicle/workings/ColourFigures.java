@@ -18,7 +18,7 @@ import java.util.OptionalDouble;
  * @param unlevelness mean CIEDE2000 of the readings from their mean; unknown below three readings of a kind
  * @param name the nearest ISCC–NBS name and its family
  * @param shift from the bare lot; unknown where the lot has no colour
- * @param tone which way the shift goes
+ * @param tone which way the shift goes; hardly changed where the readings cannot tell the two colours apart
  * @param target from the target; unknown where there is none
  */
 public record ColourFigures(Lab lab, List<Lab> readings, String by, double uncertainty, OptionalDouble unlevelness,

@@ -48,8 +48,13 @@ final class Colours {
         List<Reading.Measurement> measured = Reading.measured(readings);
         return sure(readings).map(mean -> new ColourFigures(mean.lab(), Reading.comparable(readings), by(measured),
                 mean.uncertainty(), unlevelness(measured), ColourNames.nearest(mean.lab()),
-                bare.map(from -> Difference.of(from, mean)), bare.map(from -> Tone.of(from.lab(), mean.lab())),
+                bare.map(from -> Difference.of(from, mean)), bare.map(from -> tone(from, mean)),
                 target.map(aim -> Difference.of(aim, mean))));
+    }
+
+    /** Which way a colour went, where the readings tell that it went anywhere. */
+    private static Tone tone(Difference.Sure from, Difference.Sure to) {
+        return Difference.of(from, to).tells() ? Tone.of(from.lab(), to.lab()) : Tone.HARDLY_CHANGED;
     }
 
     private static double leastSure(List<Reading.Measurement> measured) {

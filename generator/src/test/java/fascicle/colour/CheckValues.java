@@ -12,27 +12,31 @@ import java.util.Map;
 import java.util.Objects;
 
 /** Published values to check against: a CSV file whose first lines, marked #, name its sources. */
-final class CheckValues {
+public final class CheckValues {
 
     private CheckValues() {}
 
     /** One line of the file: its cells by the names of their columns. */
-    record Row(Map<String, String> cells) {
+    public record Row(Map<String, String> cells) {
 
-        String text(String column) {
+        /** A cell. */
+        public String text(String column) {
             return Objects.requireNonNull(cells.get(column), () -> "no column " + column + " in " + cells);
         }
 
-        double number(String column) {
+        /** A cell's number. */
+        public double number(String column) {
             return Double.parseDouble(text(column));
         }
 
-        Lab lab(String lightness, String a, String b) {
+        /** Three cells as a colour. */
+        public Lab lab(String lightness, String a, String b) {
             return new Lab(number(lightness), number(a), number(b));
         }
     }
 
-    static List<Row> rows(String file) {
+    /** The lines of a file of check values. */
+    public static List<Row> rows(String file) {
         try (BufferedReader reader = new BufferedReader(new InputStreamReader(
                 Objects.requireNonNull(CheckValues.class.getResourceAsStream(file), file), StandardCharsets.UTF_8))) {
             List<String> lines = reader.lines().filter(line -> !line.startsWith("#")).toList();
