@@ -39,6 +39,25 @@ public record Lab(double lightness, double a, double b) {
     }
 
     /**
+     * The colour of these XYZ under D50 (CIE 15:2004), scaled so that Y of the white is 1.
+     *
+     * @throws IllegalArgumentException if a value is not a finite number
+     */
+    public static Lab ofXyz(double x, double y, double z) {
+        return new Xyz(x, y, z).toLab(Xyz.D50);
+    }
+
+    /**
+     * The colour whose XYZ were taken under D65, scaled so that Y of the white is 1, adapted to D50 by the linear
+     * Bradford transform.
+     *
+     * @throws IllegalArgumentException if a value is not a finite number
+     */
+    public static Lab ofXyzD65(double x, double y, double z) {
+        return new Xyz(x, y, z).fromD65ToD50().toLab(Xyz.D50);
+    }
+
+    /**
      * The grey that reflects so much of the light at every wavelength.
      *
      * @param factor above 0; 1 for a perfect white
