@@ -1,6 +1,7 @@
 package fascicle.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fascicle.colour.CheckValues;
@@ -147,7 +148,9 @@ class PublishedColoursTest {
                 "  - {name: torn, colour: [{file: bench.txt}]}\n")).with("days/2026-05-09/bench.txt",
                 "CGATS.17\nBEGIN_DATA_FORMAT\nLAB_L LAB_A LAB_B\nEND_DATA_FORMAT\nBEGIN_DATA\n36,2 27.4 20.1\nEND_DATA\n");
         Call.of("publish", written.folder(), "--to", folder.resolve("book"), "--despite-errors").ends(0)
-                .says("days/2026-05-09/all.md:6:35: error: the table “bench.txt” cannot be read: in line 6:", "36,2");
+                .says("days/2026-05-09/all.md:6:34: error: the table “bench.txt” cannot be read: in line 6:", "36,2");
+        Call.of("proof", written.folder()).prints("decimal comma").ends(1);
+        assertFalse(Call.of("proof", written.folder()).out().contains("is not read"));
         String json = Files.readString(folder.resolve("book/data/book.json"));
         assertTrue(json.contains("2026-05-09-good") && !json.contains("\"id\":\"2026-05-09-torn\""), json);
     }

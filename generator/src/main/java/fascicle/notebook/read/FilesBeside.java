@@ -9,11 +9,14 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** Finds files that a file of the notebook names as seen from itself; none may lie outside the notebook. */
 final class FilesBeside {
 
     private final Path root;
+    private final Set<String> found = ConcurrentHashMap.newKeySet();
 
     FilesBeside(Path root) {
         this.root = root;
@@ -33,6 +36,11 @@ final class FilesBeside {
                     + "” cannot be read: " + finding.message()));
             return text;
         });
+    }
+
+    /** The files found so far, as paths from the notebook's folder. */
+    Set<String> found() {
+        return Set.copyOf(found);
     }
 
     /** The way from the notebook's folder to a file that was found, with {@code /}. */
@@ -56,6 +64,7 @@ final class FilesBeside {
             } else if (!Files.isRegularFile(path)) {
                 findings.error(place, named + "is not there; put it beside the entry, or mend its name");
             } else {
+                this.found.add(path(file));
                 return Optional.of(path);
             }
         } catch (IOException | InvalidPathException unusable) {

@@ -24,6 +24,7 @@ final class NotebookFiles {
 
     private final Path root;
     private final Findings findings;
+    private final List<String> unread = new ArrayList<>();
 
     NotebookFiles(Path root, Findings findings) {
         this.root = root;
@@ -90,9 +91,14 @@ final class NotebookFiles {
     private void checkEnding(String path, String name) {
         String lower = name.toLowerCase(Locale.ROOT);
         if (lower.endsWith(ENDING) || OTHER_ENDINGS.stream().anyMatch(lower::endsWith)) {
-            findings.warning(Place.of(path), "this file is not read; if it belongs to the notebook, end its name in "
-                    + "“.md”");
+            unread.add(path);
         }
+    }
+
+    /** Says so where a file looks like writing and nothing has read it: tables are read where an entry names them. */
+    void sayUnread(Set<String> named) {
+        unread.stream().filter(path -> !named.contains(path)).forEach(path -> findings.warning(Place.of(path),
+                "this file is not read; if it belongs to the notebook, end its name in “.md”"));
     }
 
     private List<String> children(String folder) throws IOException {

@@ -113,6 +113,7 @@ public final class NotebookReader {
             dayReader.read(root, folder, files.in(folder), entries, days);
         }
         entries = dayReader.opened(entries, readings);
+        files.sayUnread(readings.found());
         dayReader.checkTogether(entries);
         entries.sort(Comparator.comparing(Entry::date).thenComparing(Entry::id));
         missing.sort(Comparator.comparing(Missing::place));

@@ -24,6 +24,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Opens the files that readings name, tables of meters and photographs, and puts what they hold in their place. Safe for
@@ -58,6 +59,11 @@ final class ReadingFiles {
      * @param findings what is wrong with its files
      */
     record Opened<T>(T thing, List<Finding> findings) {}
+
+    /** The files that were there, as paths from the notebook's folder. */
+    Set<String> found() {
+        return files.found();
+    }
 
     /** Opens the files of an entry. */
     Opened<Entry> of(Entry entry) {
