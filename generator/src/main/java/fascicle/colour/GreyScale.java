@@ -91,8 +91,8 @@ public final class GreyScale {
     }
 
     /**
-     * ΔH*ab, positive where the shorter way round the circle leads to greater hues. Equal to the root of ΔE² − ΔL² − ΔC²
-     * with the standard's sign, and without a root of what rounding left behind.
+     * ΔH*ab, positive where the shorter way round the circle leads to greater hues. It equals the standard's root of
+     * ΔE² − ΔL² − ΔC² with its sign, and takes no root of what rounding left behind.
      */
     private static double hueDifference(Lab original, Lab tested) {
         double turn = tested.hueDegrees() - original.hueDegrees();

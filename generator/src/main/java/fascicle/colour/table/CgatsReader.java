@@ -2,7 +2,6 @@ package fascicle.colour.table;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -53,7 +52,7 @@ final class CgatsReader {
     private void line(Row row) throws UnreadableTable {
         String first = row.cells().get(0);
         List<String> rest = row.cells().subList(1, row.cells().size());
-        switch (first.toUpperCase(Locale.ROOT)) {
+        switch (first) {
             case COLUMNS_BEGIN -> columns(row.line(), rest);
             case READINGS_BEGIN -> readings(row.line(), rest);
             case "NUMBER_OF_FIELDS" -> fields = Optional.of(count(row));
@@ -70,13 +69,8 @@ final class CgatsReader {
             row = following(line, COLUMNS_BEGIN, COLUMNS_END);
         }
         names.addAll(row.cells().subList(0, row.cells().indexOf(COLUMNS_END)));
-        if (fields.isPresent() && fields.get().number() != names.size()) {
-            throw new UnreadableTable(fields.get().line(), "NUMBER_OF_FIELDS is " + fields.get().number() + ", but "
-                    + names.size() + " columns are named; export the table again");
-        }
         columns = names;
         columnsLine = line;
-        fields = Optional.empty();
     }
 
     private void readings(int line, List<String> first) throws UnreadableTable {
@@ -84,6 +78,11 @@ final class CgatsReader {
             throw new UnreadableTable(line, "the readings begin, but no " + COLUMNS_BEGIN + " … " + COLUMNS_END
                     + " before them names their columns; export the table again");
         }
+        if (fields.isPresent() && fields.get().number() != columns.size()) {
+            throw new UnreadableTable(fields.get().line(), "NUMBER_OF_FIELDS is " + fields.get().number() + ", but "
+                    + columns.size() + " columns are named; export the table again");
+        }
+        fields = Optional.empty();
         List<Row> rows = new ArrayList<>();
         Row row = new Row(line, first);
         while (!row.cells().contains(READINGS_END)) {
@@ -126,7 +125,7 @@ final class CgatsReader {
     }
 
     private static boolean keyword(String line, String keyword) {
-        return line.regionMatches(true, 0, keyword, 0, keyword.length())
+        return line.startsWith(keyword)
                 && (line.length() == keyword.length() || Character.isWhitespace(line.charAt(keyword.length())));
     }
 }

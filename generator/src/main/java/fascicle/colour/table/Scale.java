@@ -62,8 +62,13 @@ final class Scale {
     }
 
     private static UnreadableTable unsaid(Choice choice, int perhaps, String usually, int line) {
+        List<String> names = choice.headings().stream().map(heading -> "“" + heading.name() + "”").toList();
         String first = choice.headings().get(0).name();
-        return new UnreadableTable(line, "no figure under “" + first + "” and its neighbours exceeds " + perhaps
+        // Of X, Y and Z, Y alone tells how light a colour is.
+        String told = choice.family() == Family.XYZ
+                ? names.get(1)
+                : names.get(0) + ", " + names.get(1) + " and " + names.get(2);
+        return new UnreadableTable(line, "no figure under " + told + " exceeds " + perhaps
                 + ", so that they may run from 0 to " + perhaps + " or from 0 to " + usually + "; say which in their "
                 + "names, as in “" + first + " (0-" + perhaps + ")” or “" + first + " (0-" + usually + ")”");
     }

@@ -228,7 +228,8 @@ class CgatsTest {
     @Test
     void whatIsNoNumberIsTold() {
         assertEquals(
-                "in line 14: “36,2” has a decimal comma; write 36.2 with a point", words(BRICK.replace("36.2", "36,2")));
+                "in line 14: “36,2” has a decimal comma; write 36.2 with a point",
+                words(BRICK.replace("36.2", "36,2")));
         assertEquals(
                 "in line 14: “n/a” under “LAB_L” is not a number", words(BRICK.replace("36.2", "n/a")));
         for (String javas : List.of("NaN", "Infinity", "0x1p3", "1d", "36.2f", "1.2.3", "1e999", "٣")) {

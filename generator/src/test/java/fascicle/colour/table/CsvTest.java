@@ -133,7 +133,8 @@ class CsvTest {
         assertEquals(
                 List.of(BRICK),
                 labs(read("dL*,da*,db*,L* C* h,L std,L*,a*,b*,C*,h\n1,2,3,4,5,36.2,23.9,22.1,32,42\n")));
-        assertTrue(words("dL*,da*,db*\n1,2,3\n").startsWith("in line 1: no columns of colour among “dL*”, “da*”, “db*”"));
+        assertTrue(words("dL*,da*,db*\n1,2,3\n")
+                .startsWith("in line 1: no columns of colour among “dL*”, “da*”, “db*”;"));
     }
 
     @Test
@@ -195,11 +196,11 @@ class CsvTest {
         assertLab(grey, labs(read("R (%),G (%),B (%)\n20,20,20\n")).get(0), 1e-9);
         assertLab(grey, labs(read("R (0-255),G (0-255),B (0-255)\n51.0,51.0,51.0\n")).get(0), 1e-9);
         assertEquals(
-                "in line 1: no figure under “R” and its neighbours exceeds 1, so that they may run from 0 to 1 or from "
+                "in line 1: no figure under “R”, “G” and “B” exceeds 1, so that they may run from 0 to 1 or from "
                         + "0 to 255; say which in their names, as in “R (0-1)” or “R (0-255)”",
                 words("R,G,B\n0.2,0.2,0.2\n"));
         assertEquals(
-                "in line 1: no figure under “R” and its neighbours exceeds 100, so that they may run from 0 to 100 or "
+                "in line 1: no figure under “R”, “G” and “B” exceeds 100, so that they may run from 0 to 100 or "
                         + "from 0 to 255; say which in their names, as in “R (0-100)” or “R (0-255)”",
                 words("R,G,B\n20.5,20,20\n"));
         assertEquals(
@@ -214,7 +215,8 @@ class CsvTest {
         Lab grey = labs(read("X,Y,Z\n17.35732224,18,14.8518828\n")).get(0);
         assertLab(Lab.ofReflectance(0.18), grey, 1e-4);
         assertLab(grey, labs(read("X (0-1),Y (0-1),Z (0-1)\n0.1735732224,0.18,0.148518828\n")).get(0), 1e-9);
-        assertTrue(words("X,Y,Z\n0.17,0.18,0.15\n").startsWith("in line 1: no figure under “X” and its neighbours exceeds 1,"));
+        assertTrue(words("X,Y,Z\n0.17,0.18,0.15\n")
+                .startsWith("in line 1: no figure under “Y” exceeds 1, so that they may run from 0 to 1 or"));
         assertEquals(
                 "in line 2: “Z” is 140; X, Y and Z run from 0 to about 100", words("X,Y,Z\n20,20,140\n"));
         assertEquals(
@@ -229,7 +231,8 @@ class CsvTest {
 
     @Test
     void aSpectrumIsKnownByItsWavelengths() {
-        for (String names : List.of("%d", "%dnm", "%d nm", "R %dnm", "R%d", "R[%d]", "nm%d", "Reflectance %d nm", "%d.0")) {
+        for (String names : List.of(
+                "%d", "%dnm", "%d nm", "R %dnm", "R%d", "R[%d]", "nm%d", "Reflectance %d nm", "%d.0")) {
             assertLab(Lab.ofReflectance(0.18), labs(read(spectrum(names, "0.18"))).get(0), 1e-9);
         }
     }
