@@ -39,7 +39,13 @@ final class ColourComposer {
         return new Swatch(working.colour().map(ColourFigures::readings).orElse(List.of()),
                 bare(working).map(ColourFigures::lab),
                 working.entry().target().flatMap(target -> target.colour().lab()),
-                working.colour().map(colour -> colour.name().name()).orElseGet(() -> words.say("swatch.unknown")));
+                working.colour().map(this::title).orElseGet(() -> words.say("swatch.unknown")));
+    }
+
+    /** What a swatch shows: the colour's name, and where a screen cannot show it as strong as it is. */
+    private String title(ColourFigures colour) {
+        return colour.readings().stream().allMatch(Lab::displayable) ? colour.name().name()
+                : words.say("swatch.clipped", colour.name().name());
     }
 
     /** The bare colour of an entry's lot. */

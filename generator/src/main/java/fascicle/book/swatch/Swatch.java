@@ -8,7 +8,8 @@ import org.jsoup.nodes.Entities;
 
 /**
  * A colour drawn as a fascicle: tapering needles whose strokes take turns through the readings, in a sheath of the bare
- * lot's colour; a target is the thread tied round them. Every colour stands in an SVG attribute, none in a style; only
+ * lot's colour; a target is the thread tied round them. Where a screen cannot show a colour as strong as it is, a corner
+ * of the ground is turned down. Every colour stands in an SVG attribute, none in a style; only
  * the neutral ground behind it is the style's.
  *
  * @param readings the colours that were read; none for a colour that is not known
@@ -53,6 +54,11 @@ public record Swatch(List<Lab> readings, Optional<Lab> sheath, Optional<Lab> tar
             this.scales = scales;
             this.thread = thread;
             this.threadWidth = threadWidth;
+        }
+
+        /** The side of the corner that is turned down where a colour is stronger than a screen can show. */
+        int corner() {
+            return this == FAN ? 18 : 8;
         }
 
         Needle needle(int number, int count) {
@@ -132,10 +138,19 @@ public record Swatch(List<Lab> readings, Optional<Lab> sheath, Optional<Lab> tar
         }
         filled(svg, lay.sheath, sheath.orElse(UNKNOWN_SHEATH));
         svg.append("<path class=\"scales\" d=\"").append(lay.scales).append("\"/>");
+        if (clipped() && lay != Lay.HUNG) {
+            svg.append("<path class=\"clipped\" d=\"M0 0h").append(lay.corner()).append("L0 ").append(lay.corner())
+                    .append("z\"/>");
+        }
         target.ifPresent(colour -> svg.append("<path class=\"thread\" d=\"").append(lay.thread)
                 .append("\" fill=\"none\" stroke=\"").append(hex(colour)).append("\" stroke-width=\"")
                 .append(lay.threadWidth).append("\"/>"));
         return new Markup(svg.append(lay == Lay.HUNG ? "</g></svg>" : "</svg>").toString());
+    }
+
+    /** Whether a screen shows any of its readings weaker than it is. */
+    private boolean clipped() {
+        return readings.stream().anyMatch(colour -> !colour.displayable());
     }
 
     /** The needles of one reading: every so-manieth, so that strokes take turns. One path, since pages hold many. */

@@ -87,4 +87,15 @@ class SwatchTest {
         assertEquals(1, drawn(svg).select("path.unread[fill=none]").size());
         assertEquals(1, drawn(svg).select("path[fill^=#]").size(), "only the sheath is filled");
     }
+
+    /** Lab 50, 80, 60 is a red that no sRGB screen shows; Lab 40, 20, 20 is a brown that every one does. */
+    @Test
+    void aColourStrongerThanAScreenCanShowTurnsDownACorner() {
+        Lab strong = new Lab(50, 80, 60);
+        Lab brown = new Lab(40, 20, 20);
+        assertTrue(new Swatch(List.of(brown, strong), Optional.empty(), Optional.empty(), "Red").large().html()
+                .contains("class=\"clipped\""));
+        assertFalse(new Swatch(List.of(brown), Optional.of(strong), Optional.empty(), "Brown").large().html()
+                .contains("class=\"clipped\""));
+    }
 }
