@@ -2,9 +2,12 @@ package fascicle.workings;
 
 import static fascicle.workings.Draft.known;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fascicle.colour.Lab;
+import fascicle.colour.Tone;
+import fascicle.photo.Sample;
 import fascicle.measure.Kitchen;
 import java.util.List;
 import java.util.Optional;
@@ -73,6 +76,56 @@ class ColoursTest {
         room.entry("2026-05-09-aimed").lab(61.2901, 3.7196, -5.3901).target(61.4292, 2.2480, -4.9620);
         assertEquals(1.8731, known(Difference.figure(colour("2026-05-09-aimed").target())), 5e-5);
         assertEquals(Optional.empty(), colour("2026-05-09-aimed").shift());
+    }
+
+    @Test
+    void aMeanIsNoSurerThanItsLeastSureReading() {
+        room.entry("2026-05-09-meter").lab(36, 23, 23).lab(37, 23, 23);
+        room.entry("2026-05-09-both").lab(36, 23, 23).hex("#7f4632");
+        room.entry("2026-05-09-photo").photographed(36, 23, 23, Sample.Against.GREY_CARD);
+        assertEquals(1, colour("2026-05-09-meter").uncertainty());
+        assertEquals(6, colour("2026-05-09-both").uncertainty());
+        assertEquals(6, colour("2026-05-09-photo").uncertainty());
+        assertEquals("photo", colour("2026-05-09-photo").by());
+    }
+
+    /** Two readings by meter: the root of 1² + 1². JCGM 100:2008, 5.1.2. */
+    @Test
+    void whatTwoReadingsCannotTellApartHasHardlyChanged() {
+        room.lot("tan", "shade-dried", "", "", List.of(new Lab(62, 3, 26)));
+        room.entry("2026-05-09-pale").lot("tan").lab(61, 3, 26);
+        room.entry("2026-05-09-brick").lot("tan").lab(37, 24, 21);
+        room.entry("2026-05-09-screen").lot("tan").photographed(58, 6, 26, Sample.Against.GREY_CARD);
+        Difference pale = colour("2026-05-09-pale").shift().orElseThrow();
+        assertEquals(StrictMath.sqrt(2), pale.uncertainty(), 1e-12);
+        assertFalse(pale.tells());
+        assertEquals(Optional.of(Tone.HARDLY_CHANGED), colour("2026-05-09-pale").tone());
+        assertTrue(colour("2026-05-09-brick").shift().orElseThrow().tells());
+        assertEquals(Optional.of(Tone.WARMER), colour("2026-05-09-brick").tone());
+        assertEquals(Optional.of(Tone.HARDLY_CHANGED), colour("2026-05-09-screen").tone(), "a phone cannot tell");
+    }
+
+    @Test
+    void aTargetThatWasWrittenDownIsExact() {
+        room.entry("2026-05-09-aimed").lab(61.2901, 3.7196, -5.3901).target(61.4292, 2.2480, -4.9620);
+        assertEquals(1, colour("2026-05-09-aimed").target().orElseThrow().uncertainty());
+    }
+
+    @Test
+    void aColourTakenByEyeIsComparedWithNothing() {
+        room.entry("2026-05-09-eye").photographed(36, 23, 23, Sample.Against.NOTHING);
+        assertTrue(room.workings().entry("2026-05-09-eye").orElseThrow().colour().isEmpty());
+    }
+
+    /** The five readings of the worked example stand beside two photographs, which change nothing in it. */
+    @Test
+    void photographsStandApartFromMetersInUnlevelness() {
+        room.entry("2026-05-09-five").lab(45.12, 22.30, 30.18).lab(44.80, 22.71, 29.60).lab(45.55, 21.95, 30.72)
+                .lab(45.02, 22.48, 30.05).lab(45.31, 22.06, 30.35).photographed(30, 0, 0, Sample.Against.GREY_CARD)
+                .photographed(60, 0, 0, Sample.Against.CHART);
+        room.entry("2026-05-09-two").lab(45, 22, 30).lab(44, 22, 30).photographed(45, 22, 30, Sample.Against.GREY_CARD);
+        assertEquals(0.3413, known(colour("2026-05-09-five").unlevelness()), 5e-5);
+        assertEquals(OptionalDouble.empty(), colour("2026-05-09-two").unlevelness());
     }
 
     private ColourFigures lotColour() {

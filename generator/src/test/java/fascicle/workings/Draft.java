@@ -25,6 +25,8 @@ import fascicle.notebook.Reading;
 import fascicle.notebook.Recipe;
 import fascicle.notebook.Span;
 import fascicle.notebook.Water;
+import fascicle.photo.Picture;
+import fascicle.photo.Sample;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -226,6 +228,15 @@ final class Draft {
 
     Draft wetLab(double lightness, double a, double b) {
         colour.add(new Reading(new Reading.Metered(new Lab(lightness, a, b), ""), true, place()));
+        return this;
+    }
+
+    /** Read off a photograph against a grey card, or by eye where there was none. */
+    Draft photographed(double lightness, double a, double b, Sample.Against against) {
+        Sample sample = new Sample(new Lab(lightness, a, b), against, 1000, 1, 6, OptionalDouble.empty(), List.of());
+        colour.add(new Reading(new Reading.Photograph(noted("bench.jpg", "bench.jpg").orElseThrow(), Optional.empty(), Optional.empty(),
+                Optional.of(new Reading.Taken("bench.jpg", new Picture("00", 100, 100), List.of(), Optional.of(sample)))),
+                false, place()));
         return this;
     }
 
