@@ -50,14 +50,63 @@ final class Canvas {
     }
 
     /**
-     * Brightens the right and the lower edge and dims the others: the light changes by {@code across} of itself from left
-     * to right, and by {@code down} from top to bottom.
+     * Brightens the right and the lower edge and dims the others: the light changes by {@code across} of itself from
+     * left to right, and by {@code down} from top to bottom.
      */
     void slope(double across, double down) {
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
                 dim(x, y, (1 + across * ((double) x / width - 0.5)) * (1 + down * ((double) y / height - 0.5)));
             }
+        }
+    }
+
+    /** Gives each channel its share of the light. */
+    void tint(double red, double green, double blue) {
+        for (int i = 0; i < light.length; i += 3) {
+            light[i] *= (float) red;
+            light[i + 1] *= (float) green;
+            light[i + 2] *= (float) blue;
+        }
+    }
+
+    /** Dims what lies in the shadow of a mask that stands a little above it, the light coming from the upper left. */
+    void shade(Canvas mask, int distance, double strength) {
+        mask.blur(distance);
+        for (int y = 0; y < height; y++) {
+            for (int x = 0; x < width; x++) {
+                int fromX = StrictMath.max(0, x - distance);
+                int fromY = StrictMath.max(0, y - distance * 4 / 3);
+                dim(x, y, 1 - strength * mask.at(fromX, fromY, 0));
+            }
+        }
+    }
+
+    /** Three runs of a mean over neighbours, along lines and columns, which is nearly a Gaussian. */
+    private void blur(int radius) {
+        for (int run = 0; run < 3; run++) {
+            for (int y = 0; y < height; y++) {
+                smooth(3 * y * width, 3, width, radius);
+            }
+            for (int x = 0; x < width; x++) {
+                smooth(3 * x, 3 * width, height, radius);
+            }
+        }
+    }
+
+    /** Only the first channel, as masks have one. */
+    private void smooth(int start, int step, int count, int radius) {
+        float[] line = new float[count];
+        for (int i = 0; i < count; i++) {
+            line[i] = light[start + i * step];
+        }
+        double sum = 0;
+        for (int i = -radius; i <= radius; i++) {
+            sum += line[StrictMath.max(0, StrictMath.min(count - 1, i))];
+        }
+        for (int i = 0; i < count; i++) {
+            light[start + i * step] = (float) (sum / (2 * radius + 1));
+            sum += line[StrictMath.min(count - 1, i + radius + 1)] - line[StrictMath.max(0, i - radius)];
         }
     }
 

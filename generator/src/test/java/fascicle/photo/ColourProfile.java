@@ -51,7 +51,8 @@ final class ColourProfile {
         byte[] curveContent = written(curve);
         List<Tag> tags = new ArrayList<>();
         tags.add(new Tag("desc", version == 4 ? localised("Drawn " + space) : described("Drawn " + space)));
-        tags.add(new Tag("cprt", version == 4 ? localised("No rights") : written(out -> out.writeBytes("text\0\0\0\0None\0"))));
+        tags.add(new Tag("cprt",
+                version == 4 ? localised("None") : written(out -> out.writeBytes("text\0\0\0\0None\0"))));
         tags.add(new Tag("wtpt", xyz(WHITE)));
         tags.add(new Tag("rXYZ", xyz(column(colorants, 0))));
         tags.add(new Tag("gXYZ", xyz(column(colorants, 1))));

@@ -21,10 +21,23 @@ record Needle(double x0, double y0, double bendX, double bendY, double x1, doubl
      * @param gloss linear light that a highlight adds at its brightest; 0 for a dull needle
      */
     void paint(Canvas canvas, double[] colour, double gloss) {
+        paint(canvas, along -> colour, gloss);
+    }
+
+    /** The colour at a place along a needle, from 0 at its thick end to 1 at its tip. */
+    interface Colouring {
+        double[] at(double along);
+    }
+
+    /** Paints it in a colour that changes along it. */
+    void paint(Canvas canvas, Colouring colouring, double gloss) {
         walk(1, 0, 0, (x, y, along, across, share) -> {
+            double[] colour = colouring.at(along);
+            // Where a needle is thinner than its highlight can be drawn, the highlight is broader and weaker.
+            double line = StrictMath.max(0.22, 1.8 / (thick * (1 - taper * along * along)));
             double shade = 1.12 - 0.36 * StrictMath.min(1, across * across);
-            double fromLine = (across + 0.35) / 0.22;
-            double shine = gloss * StrictMath.max(0, 1 - fromLine * fromLine);
+            double fromLine = (across + 0.35) / line;
+            double shine = gloss * 0.22 / line * StrictMath.max(0, 1 - fromLine * fromLine);
             canvas.cover(x, y, new double[] {
                 colour[0] * shade + shine, colour[1] * shade + shine, colour[2] * shade + shine
             }, share);
@@ -37,6 +50,11 @@ record Needle(double x0, double y0, double bendX, double bendY, double x1, doubl
             double soft = StrictMath.max(0, 1 - across * across);
             canvas.dim(x, y, 1 - strength * soft * soft);
         });
+    }
+
+    /** Marks where it lies, for a shadow to be made of it. */
+    void mark(Canvas mask) {
+        walk(1, 0, 0, (x, y, along, across, share) -> mask.cover(x, y, new double[] {1, 1, 1}, share));
     }
 
     private interface Touch {

@@ -7,8 +7,9 @@ import java.util.Random;
 /**
  * Things of known reflectance on a table top, in one light before one camera: needles, grey cards, a chart.
  *
- * <p>What is laid is painted at once; {@link #taken} then lets the light fall and gives the picture. The colour of needles
- * varies round what it is laid with, as real ones do, between dark gaps and with gloss, so that only its middle is known.
+ * <p>What is laid is painted at once; {@link #taken} then lets the light fall and gives the picture. The colour of
+ * needles varies round what it is laid with, as real ones do, between dark gaps and with gloss, so that only its middle
+ * is known.
  */
 final class Scene {
 

@@ -52,14 +52,14 @@ record Spectrum(double[] bands) {
     }
 
     /**
-     * A chart of 24 patches in rows of six: the colours of reflectances.csv deeper or paler than the needles have them,
-     * six laid over one another, and six greys. No patch has the spectrum of any needles.
+     * A chart of 24 patches in rows of six: the colours of reflectances.csv, paler than the needles have them, six laid
+     * over one another, and six greys. No patch has the spectrum of any needles.
      */
     static List<Spectrum> chart() {
         List<Spectrum> colours = names().stream().map(Spectrum::of).toList();
         return IntStream.range(0, 24).mapToObj(patch -> {
             if (patch < 12) {
-                return colours.get(patch).deeper(patch % 2 == 0 ? 0.6 : 1.15);
+                return colours.get(patch).deeper(patch % 2 == 0 ? 0.6 : 0.85);
             }
             if (patch < 18) {
                 return colours.get(patch - 12).over(colours.get((patch - 12) * 5 % 12 + 1)).deeper(0.8);
