@@ -100,6 +100,16 @@ class CautionsOfScenesTest {
                 album.read(picture, Scene.INSIDE, List.of(Patch.grey(new Area(70, 45, 0.6, 0.6), 18)))));
     }
 
+    /** At the outermost edge and over the whole picture there is something to read all the same. */
+    @Test
+    void areasAtTheEdgesAreRead() {
+        byte[] picture = taken(daylight().needles(TAN).card(18));
+        List<Patch> card = List.of(Patch.grey(Scene.within(Scene.CARD), 18));
+        Album album = new Album(folder);
+        assertTrue(Album.kinds(album.read(picture, new Area(99.99, 99.99, 0.01, 0.01), card)).contains(AREA_SMALL));
+        assertTrue(album.read(picture, new Area(0, 0, 100, 100), card).pixels() > 0.75 * 900 * 700);
+    }
+
     @Test
     void aSmallPictureStoredWithLoss() {
         Canvas small = new Scene(320, 240, Camera.in(Light.D65), 5).needles(TAN).card(18).taken();

@@ -1,13 +1,19 @@
 package fascicle.photo;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fascicle.colour.ColourDifference;
 import fascicle.colour.Lab;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -94,6 +100,34 @@ class SameColourTest {
         album.keep("kept.jpg", Photograph.of(needles("6b7c3b")).jpeg());
         Sample other = Darkroom.keeping(folder.resolve("kept")).sample(file, Scene.INSIDE, card);
         assertTrue(ColourDifference.ciede2000(first.lab(), other.lab()) > 20, "another picture of the same name");
+    }
+
+    @Test
+    void aPictureIsKnownByItsContent() throws Exception {
+        Album album = new Album(folder);
+        byte[] jpeg = Photograph.of(needles("9e2b25")).jpeg();
+        Picture one = Darkroom.withoutCache().picture(album.keep("one.jpg", jpeg));
+        assertTrue(one.hash().matches("[0-9a-f]{16,}"), one.hash());
+        assertEquals(one, Darkroom.withoutCache().picture(album.keep("copy.jpg", jpeg)));
+        byte[] other = Photograph.of(needles("9e2b25")).quality(0.84).jpeg();
+        assertNotEquals(one.hash(), Darkroom.withoutCache().picture(album.keep("other.jpg", other)).hash());
+    }
+
+    @Test
+    void readByManyAtOnce() throws Exception {
+        Path file = new Album(folder).keep("shared.jpg", Photograph.of(needles("6f3a5f")).jpeg());
+        List<Patch> card = List.of(Patch.grey(Scene.within(Scene.CARD), 18));
+        Darkroom keeping = Darkroom.keeping(folder.resolve("many"));
+        ExecutorService many = Executors.newFixedThreadPool(4);
+        try {
+            List<Callable<Sample>> readings = Collections.nCopies(12, () -> keeping.sample(file, Scene.INSIDE, card));
+            Sample alone = Darkroom.withoutCache().sample(file, Scene.INSIDE, card);
+            for (Future<Sample> reading : many.invokeAll(readings)) {
+                assertEquals(alone, reading.get());
+            }
+        } finally {
+            many.shutdownNow();
+        }
     }
 
     private Lab read(byte[] picture) {
