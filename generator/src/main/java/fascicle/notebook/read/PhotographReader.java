@@ -28,10 +28,10 @@ final class PhotographReader {
             Optional<Reading.Card> card = card(photo);
             if (!photo.has("file")) {
                 photo.findings().error(photo.place(), "“photo” does not name its picture; add “file: brick.jpg”");
-            } else if (!photo.has("needles")) {
-                photo.findings().warning(photo.place(), "“photo” does not say where the needles lie, so its picture is "
-                        + "shown and no colour is read off it; add “needles: [12, 20, 30, 25]”: left edge, upper edge, "
-                        + "width and height in per cent");
+            } else if (photo.has("card") && !photo.has("needles")) {
+                photo.findings().warning(photo.place(), "“photo” says where the card lies and not where the needles do, "
+                        + "so its picture is shown and no colour is read off it; add “needles: [12, 20, 30, 25]”: left "
+                        + "edge, upper edge, width and height in per cent");
             }
             photo.done();
             return file.map(found -> new Reading.Photograph(found, needles, card, Optional.empty()));
