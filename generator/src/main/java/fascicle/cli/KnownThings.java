@@ -100,7 +100,7 @@ final class KnownThings {
 
     private double number(CSVRecord row, String column) {
         String written = row.isSet(column) ? row.get(column).replace('\u2212', '-') : "";
-        if (!written.matches("[-+]?[0-9]{1,3}(\\.[0-9]{1,9})?")) {
+        if (!written.matches("[-+]?[0-9]{1,3}(\\.[0-9]+)?")) {
             throw inRow(row, "has “" + written + "” under " + column + "; expected is a number, such as 36.2");
         }
         return Double.parseDouble(written);

@@ -21,9 +21,9 @@ class PrintsTest {
     @TempDir
     private Path folder;
 
-    private static Photograph good() {
-        return Photograph.of(
-                Scene.before(Camera.in(Light.D65), 3).needles(Spectrum.of("9e2b25")).card(18).taken());
+    private static Snapshot good() {
+        return Snapshot.of(
+                Scene.before(Camera.in(Illuminant.D65), 3).needles(Spectrum.of("9e2b25")).card(18).taken());
     }
 
     @Test
@@ -42,7 +42,7 @@ class PrintsTest {
         BufferedImage plain = image(print(good().jpeg(), 450));
         assertEquals(450, plain.getWidth());
         assertEquals(350, plain.getHeight());
-        Photograph wide = good().in(RgbSpace.DISPLAY_P3, ColourProfile.withFormula(RgbSpace.DISPLAY_P3));
+        Snapshot wide = good().in(RgbSpace.DISPLAY_P3, ColourProfile.withFormula(RgbSpace.DISPLAY_P3));
         for (int orientation = 1; orientation <= 8; orientation++) {
             BufferedImage held = image(print(wide.lying(orientation).jpeg(), 450));
             assertEquals(450, held.getWidth(), "orientation " + orientation);
@@ -71,7 +71,7 @@ class PrintsTest {
                 stripes.cover(x, y, new double[] {light, light, light}, 1);
             }
         }
-        BufferedImage small = image(print(Photograph.of(stripes).png(), 200));
+        BufferedImage small = image(print(Snapshot.of(stripes).png(), 200));
         double seen = RgbSpace.decode((small.getRGB(100, 50) >> 8 & 255) / 255.0);
         assertEquals(0.41, seen, 0.02);
     }

@@ -33,9 +33,9 @@ class UnusablePhotographsTest {
     @TempDir
     private Path folder;
 
-    private static Photograph good() {
-        return Photograph.of(
-                new Scene(400, 300, Camera.in(Light.D65), 3).needles(Spectrum.of("b7410e")).card(18).taken());
+    private static Snapshot good() {
+        return Snapshot.of(
+                new Scene(400, 300, Camera.in(Illuminant.D65), 3).needles(Spectrum.of("b7410e")).card(18).taken());
     }
 
     @Test
@@ -114,7 +114,7 @@ class UnusablePhotographsTest {
     @Test
     void aProfileThatSwells() {
         byte[] profile = packed(200 << 20);
-        byte[] chunk = Photograph.chunk("iCCP",
+        byte[] chunk = Snapshot.chunk("iCCP",
                 ByteBuffer.allocate(7 + profile.length).put(text("drawn\0\0")).put(profile).array());
         byte[] swollen = ByteBuffer.allocate(PNG.length + chunk.length)
                 .put(PNG, 0, 33).put(chunk).put(PNG, 33, PNG.length - 33).array();
@@ -225,7 +225,7 @@ class UnusablePhotographsTest {
     private static byte[] with(byte[] exif) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         out.write(JPEG, 0, 2);
-        Photograph.segment(out, 0xe1, text("Exif\0\0"), exif);
+        Snapshot.segment(out, 0xe1, text("Exif\0\0"), exif);
         out.write(JPEG, 2, JPEG.length - 2);
         return out.toByteArray();
     }
@@ -250,7 +250,7 @@ class UnusablePhotographsTest {
         byte[] plain = bytes.toByteArray();
         ByteArrayOutputStream marked = new ByteArrayOutputStream();
         marked.write(plain, 0, 2);
-        Photograph.segment(marked, 0xee, text("Adobe"), new byte[] {0, 100, 0, 0, 0, 0, (byte) transform});
+        Snapshot.segment(marked, 0xee, text("Adobe"), new byte[] {0, 100, 0, 0, 0, 0, (byte) transform});
         marked.write(plain, 2, plain.length - 2);
         return marked.toByteArray();
     }
@@ -264,9 +264,9 @@ class UnusablePhotographsTest {
     private static byte[] png(byte[] header, byte[] pixels) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         out.writeBytes(text("\u0089PNG\r\n\u001a\n"));
-        out.writeBytes(Photograph.chunk("IHDR", header));
-        out.writeBytes(Photograph.chunk("IDAT", pixels));
-        out.writeBytes(Photograph.chunk("IEND", new byte[0]));
+        out.writeBytes(Snapshot.chunk("IHDR", header));
+        out.writeBytes(Snapshot.chunk("IDAT", pixels));
+        out.writeBytes(Snapshot.chunk("IEND", new byte[0]));
         return out.toByteArray();
     }
 
