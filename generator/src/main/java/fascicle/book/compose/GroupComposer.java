@@ -80,7 +80,8 @@ public final class GroupComposer {
                 swatch(shelf, leaf), photographs(shelf, leaf), many.flatMap(Group::start).map(this::start),
                 many.map(found -> found.best(BEST)).orElse(List.of()).stream().map(entries::note).toList(),
                 group.map(found -> new PartedComposer(materials, ways).of(shelf, found)).orElse(List.of()),
-                grids(shelf, leaf), many.flatMap(this::colours), steps, scaling,
+                grids(shelf, leaf), many.flatMap(this::colours),
+                many.flatMap(found -> new PlotComposer(materials, ways).of(shelf, found)), steps, scaling,
                 notes(things.notes(shelf, leaf.id())), group.map(this::counts).orElse(List.of()),
                 group.map(found -> new SheafComposer(materials, ways).of(shelf, found)).orElse(List.of()));
     }

@@ -81,6 +81,20 @@ public final class Figures {
     }
 
     /**
+     * A place or a length in a drawing, as SVG reads it: to a tenth, without a needless nought, since pages hold
+     * thousands of these.
+     *
+     * @param length in the drawing's units
+     * @return the number, with a hyphen for a minus sign
+     */
+    public static String place(double length) {
+        long tenths = StrictMath.round(length * 10);
+        String whole = String.valueOf(tenths / 10);
+        long rest = StrictMath.abs(tenths % 10);
+        return rest == 0 ? whole : (tenths < 0 && tenths > -10 ? "-" : "") + whole + "." + rest;
+    }
+
+    /**
      * An amount, to about three figures, with its unit.
      *
      * @param amount how much; nothing where unknown

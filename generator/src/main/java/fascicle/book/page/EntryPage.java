@@ -23,15 +23,16 @@ import java.util.Optional;
  * @param needles what was dyed
  * @param steps what was done
  * @param later how it rubs and fades and what is left
+ * @param fading how its colour changed in the light
  * @param notes the maker's words
  * @param nearby what stands next to it
  * @param ties where it belongs and what it came from
  */
 public record EntryPage(Frame frame, Optional<String> tag, Link day, Optional<Verdict> verdict, String outcome,
         Optional<String> again, List<Specimen> specimens, String gist, Optional<Departed> departed,
-        Optional<Scaling> scaling, Optional<String> caution, List<Photograph> photographs, List<Fact> result, List<Fact> readings,
-        List<Fact> needles, List<Step> steps, List<Fact> later, List<Markup> notes, Nearby nearby, List<Fact> ties)
-        implements Page {
+        Optional<Scaling> scaling, Optional<String> caution, List<Photograph> photographs, List<Fact> result,
+        List<Fact> readings, List<Fact> needles, List<Step> steps, List<Fact> later, Optional<Plot> fading,
+        List<Markup> notes, Nearby nearby, List<Fact> ties) implements Page {
 
     @Override
     public String template() {

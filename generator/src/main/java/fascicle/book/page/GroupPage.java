@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param parted its entries by something else that they have in common
  * @param grids its swatches in rows and columns
  * @param colours the colours of what worked
+ * @param plot a family's colours, or a dye's depths, against figures
  * @param steps what a method does
  * @param scaling a method for other weights
  * @param notes the maker's words
@@ -28,8 +29,9 @@ import java.util.Optional;
  */
 public record GroupPage(Frame frame, String word, Optional<String> share, Optional<Link> lookUp,
         Optional<String> caution, List<Fact> facts, Optional<Markup> swatch, List<Photograph> photographs,
-        Optional<Start> start, List<EntryNote> best, List<Parted> parted, List<Grid> grids, Optional<Colours> colours, List<Step> steps,
-        Optional<Scaling> scaling, List<Markup> notes, List<Fact> counts, List<Sheaf> sheaves) implements Page {
+        Optional<Start> start, List<EntryNote> best, List<Parted> parted, List<Grid> grids, Optional<Colours> colours,
+        Optional<Plot> plot, List<Step> steps, Optional<Scaling> scaling, List<Markup> notes, List<Fact> counts,
+        List<Sheaf> sheaves) implements Page {
 
     @Override
     public String template() {

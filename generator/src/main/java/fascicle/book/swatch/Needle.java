@@ -1,5 +1,7 @@
 package fascicle.book.swatch;
 
+import fascicle.book.figures.Figures;
+
 /**
  * The outline of one needle of a bundle: narrow in its sheath, widest at its middle, ending in a point.
  *
@@ -50,22 +52,14 @@ record Needle(double foot, double footY, double half, double belly, double belly
 
     /** A closed SVG path. */
     void drawTo(StringBuilder path) {
-        path.append('M').append(tenths(foot - half)).append(' ').append(tenths(footY));
+        path.append('M').append(Figures.place(foot - half)).append(' ').append(Figures.place(footY));
         bend(path, -bulge, tip, tipY);
         bend(path, bulge, foot + half, footY);
         path.append('z');
     }
 
     private void bend(StringBuilder path, double side, double x, double y) {
-        path.append('Q').append(tenths(belly + side)).append(' ').append(tenths(bellyY)).append(' ')
-                .append(tenths(x)).append(' ').append(tenths(y));
-    }
-
-    /** To a tenth, without a needless nought: pages hold thousands of these. */
-    private static String tenths(double length) {
-        long tenths = StrictMath.round(length * 10);
-        String whole = String.valueOf(tenths / 10);
-        long rest = StrictMath.abs(tenths % 10);
-        return rest == 0 ? whole : (tenths < 0 && tenths > -10 ? "-" : "") + whole + "." + rest;
+        path.append('Q').append(Figures.place(belly + side)).append(' ').append(Figures.place(bellyY)).append(' ')
+                .append(Figures.place(x)).append(' ').append(Figures.place(y));
     }
 }

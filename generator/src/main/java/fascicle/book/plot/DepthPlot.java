@@ -1,0 +1,159 @@
+package fascicle.book.plot;
+
+import fascicle.book.page.Markup;
+import fascicle.book.words.Words;
+import fascicle.colour.Lab;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.DoubleStream;
+
+/**
+ * How dark a dye becomes with depth: owf, by equal factors, against L*.
+ *
+ * <p>L* was chosen, and not the shift from the bare needles, because a dyer asks how deep to go for how dark, has a
+ * target whose L* is known, and reads the same axis for every condition; a shift needs a bare reading, and also grows
+ * where a colour merely turns. Entries of one condition at one depth fan out from one lane; a number under it tells the
+ * condition, and a hairline joins the medians of its depths.
+ *
+ * @param points the colours, by depth; two depths at least
+ */
+public record DepthPlot(List<Point> points) {
+
+    /** How many needles are drawn at most. */
+    public static final int MOST = 200;
+
+    private static final String WORD = "depths";
+    private static final double LEAST_SPAN = 20;
+
+    private static final double WIDTH = 340;
+    private static final double LEFT = 46;
+    private static final double RIGHT = 332;
+    private static final double TOP = 40;
+    private static final double BOTTOM = 240;
+    private static final double INSET = 26;
+    private static final double LANE = 12;
+    private static final double LANES = 56;
+    private static final double LENGTH = 30;
+    private static final double LEAN = 13;
+    private static final double WIDEST_FAN = 70;
+
+    /**
+     * One colour.
+     *
+     * @param owfPercent on the weight of the dry needles, per cent; above 0
+     * @param row the number of its condition, from 1
+     * @param colour its lightness, and what it is drawn in
+     * @param href the way to its entry
+     * @param title what it is, in words
+     */
+    public record Point(double owfPercent, int row, Lab colour, Optional<String> href, String title) {}
+
+    /**
+     * Where a condition's colours lie at a depth.
+     *
+     * @param owfPercent the depth
+     * @param lightness their median L*
+     */
+    public record Middle(double owfPercent, double lightness) {}
+
+    /**
+     * Colours at depths.
+     *
+     * @throws IllegalArgumentException if there are fewer than two depths, or one is not above 0
+     */
+    public DepthPlot {
+        points = points.stream().sorted(Comparator.comparingDouble(Point::owfPercent).thenComparingInt(Point::row)).toList();
+        if (points.stream().mapToDouble(Point::owfPercent).distinct().count() < 2 || points.get(0).owfPercent() <= 0) {
+            throw new IllegalArgumentException("no depths to compare: " + points);
+        }
+    }
+
+    /**
+     * The colours that are drawn.
+     *
+     * @return all, or as many as there is room for
+     */
+    public List<Point> drawn() {
+        return Evenly.spread(points, MOST);
+    }
+
+    /**
+     * How lightness falls on one condition.
+     *
+     * @param row the condition's number
+     * @return its medians, by depth
+     */
+    public List<Middle> middles(int row) {
+        Map<Double, List<Lab>> byDepth = new TreeMap<>();
+        points.stream().filter(point -> point.row() == row).forEach(point ->
+                byDepth.computeIfAbsent(point.owfPercent(), unused -> new ArrayList<>()).add(point.colour()));
+        return byDepth.entrySet().stream()
+                .map(depth -> new Middle(depth.getKey(), Lab.median(depth.getValue()).lightness())).toList();
+    }
+
+    /**
+     * The plot.
+     *
+     * @param words the book's words
+     * @param said what it shows, in words and numbers
+     * @return an SVG drawing
+     */
+    public Markup svg(Words words, String said) {
+        Ticks depths = Ticks.depths(points.get(0).owfPercent(), points.get(points.size() - 1).owfPercent());
+        Ticks lightness = Ticks.about(points.stream().mapToDouble(point -> point.colour().lightness()), LEAST_SPAN);
+        Scale across = Scale.logarithmic(depths, LEFT + INSET, RIGHT - INSET);
+        Scale up = Scale.even(lightness, BOTTOM, TOP);
+        Drawing drawing = new Drawing(WORD, WIDTH, BOTTOM + 44, words.say("plot.depths-title"), said);
+        drawing.begin("axes").bottomAxis(depths, across, LEFT, RIGHT, BOTTOM, words.say("plot.axis-depth"))
+                .leftAxis(lightness, up, LEFT, TOP, BOTTOM, words.say("plot.axis-dark")).end();
+        drawing.begin("course");
+        for (int row : new TreeSet<>(points.stream().map(Point::row).toList())) {
+            List<Middle> middles = middles(row);
+            if (middles.size() > 1) {
+                drawing.line(middles.stream().flatMapToDouble(middle -> DoubleStream.of(
+                        lane(across, middle.owfPercent(), row), up.at(middle.lightness()))).toArray());
+            }
+        }
+        needles(drawing.end(), across, up);
+        return drawing.done();
+    }
+
+    private void needles(Drawing drawing, Scale across, Scale up) {
+        Map<Double, Map<Integer, List<Point>>> lanes = new TreeMap<>();
+        drawn().forEach(point -> lanes.computeIfAbsent(point.owfPercent(), unused -> new TreeMap<>())
+                .computeIfAbsent(point.row(), unused -> new ArrayList<>()).add(point));
+        drawing.beginNeedles();
+        lanes.values().forEach(depth -> depth.values().forEach(lane -> fan(drawing, lane, across, up)));
+        drawing.end().begin("numbers");
+        lanes.forEach((owf, depth) -> depth.forEach((row, lane) -> {
+            double darkest = lane.stream().mapToDouble(point -> point.colour().lightness()).min().orElseThrow();
+            drawing.text(lane(across, owf, row), up.at(darkest) + 13, Drawing.Anchor.MIDDLE, String.valueOf(row));
+        }));
+        drawing.end();
+    }
+
+    /** What was dyed alike: needles from one lane, leaning apart, the lightest behind. */
+    private void fan(Drawing drawing, List<Point> lane, Scale across, Scale up) {
+        List<Point> lightestFirst = lane.stream()
+                .sorted(Comparator.comparingDouble((Point point) -> -point.colour().lightness())).toList();
+        double lean = StrictMath.min(LEAN, WIDEST_FAN / lane.size());
+        for (int i = 0; i < lane.size(); i++) {
+            Point point = lightestFirst.get(i);
+            drawing.needle(new Stroke(lane(across, point.owfPercent(), point.row()), up.at(point.colour().lightness()),
+                            LENGTH, (i - (lane.size() - 1) / 2.0) * lean),
+                    point.colour(), point.title(), point.href());
+        }
+    }
+
+    /** Conditions that were tried at one depth stand side by side about it. */
+    private double lane(Scale across, double owf, int row) {
+        List<Integer> rows = points.stream().filter(point -> point.owfPercent() == owf).map(Point::row).distinct().toList();
+        double apart = StrictMath.min(LANE, LANES / rows.size());
+        return across.at(owf) + (rows.indexOf(row) - (rows.size() - 1) / 2.0) * apart;
+    }
+}

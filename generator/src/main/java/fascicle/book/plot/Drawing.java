@@ -1,0 +1,159 @@
+package fascicle.book.plot;
+
+import fascicle.book.figures.Figures;
+import fascicle.book.page.Markup;
+import fascicle.colour.Lab;
+import java.util.List;
+import java.util.Optional;
+import org.jsoup.nodes.Entities;
+
+/** A plot while it is drawn: a neutral board with hairlines, words and needles. */
+final class Drawing {
+
+    /** The neutral ground (a* = b* = 0) on which colours are judged; the same as behind swatches. */
+    private static final Lab GROUND = new Lab(84, 0, 0);
+
+    /** How far a tick reaches out of its axis. */
+    private static final double TICK = 4;
+
+    /** Where words begin and end. */
+    enum Anchor {
+        /** They begin here. */
+        START,
+        /** They stand in the middle of here. */
+        MIDDLE,
+        /** They end here. */
+        END
+    }
+
+    private final StringBuilder svg = new StringBuilder(4096);
+
+    /** Begins a plot of a kind; no page has two of one kind, so that its parts can be named after it. */
+    Drawing(String word, double width, double height, String title, String said) {
+        String id = "plot-" + word;
+        svg.append("<svg class=\"plot ").append(word).append("\" viewBox=\"0 0 ").append(Figures.place(width)).append(' ')
+                .append(Figures.place(height)).append("\" role=\"group\" aria-labelledby=\"").append(id)
+                .append("-title\" aria-describedby=\"").append(id).append("-said\"><title id=\"").append(id)
+                .append("-title\">").append(Entities.escape(title)).append("</title><desc id=\"").append(id)
+                .append("-said\">").append(Entities.escape(said)).append("</desc><rect class=\"ground\" width=\"100%\" "
+                        + "height=\"100%\" fill=\"").append(GROUND.toRgb().hex()).append("\"/>");
+    }
+
+    /** What belongs together; drawings are read by their title, so hairlines and numbers are not read out. */
+    Drawing begin(String style) {
+        svg.append("<g class=\"").append(style).append("\" aria-hidden=\"true\">");
+        return this;
+    }
+
+    /** The needles, which are ways to their entries. */
+    Drawing beginNeedles() {
+        svg.append("<g class=\"needles\">");
+        return this;
+    }
+
+    /** Ends what belongs together. */
+    Drawing end() {
+        svg.append("</g>");
+        return this;
+    }
+
+    /** A part of the board over whose edge nothing is drawn. */
+    Drawing beginWindow(double left, double top, double width, double height) {
+        String place = Figures.place(left) + ' ' + Figures.place(top) + ' ' + Figures.place(width) + ' '
+                + Figures.place(height);
+        String[] edges = place.split(" ");
+        svg.append("<svg class=\"guides\" aria-hidden=\"true\" x=\"").append(edges[0]).append("\" y=\"").append(edges[1])
+                .append("\" width=\"").append(edges[2]).append("\" height=\"").append(edges[3]).append("\" viewBox=\"")
+                .append(place).append("\">");
+        return this;
+    }
+
+    /** Ends the part of the board. */
+    Drawing endWindow() {
+        svg.append("</svg>");
+        return this;
+    }
+
+    /** A hairline through some places: x and y by turns. */
+    Drawing line(double... places) {
+        svg.append("<path d=\"M");
+        for (int i = 0; i < places.length; i++) {
+            svg.append(i == 0 ? "" : i == 2 ? "L" : " ").append(Figures.place(places[i]));
+        }
+        svg.append("\" fill=\"none\" stroke=\"#000\"/>");
+        return this;
+    }
+
+    /** A ring. */
+    Drawing ring(double x, double y, double radius) {
+        svg.append("<circle cx=\"").append(Figures.place(x)).append("\" cy=\"").append(Figures.place(y)).append("\" r=\"")
+                .append(Figures.place(radius)).append("\" fill=\"none\" stroke=\"#000\"/>");
+        return this;
+    }
+
+    /** Words along the board's width. */
+    Drawing text(double x, double y, Anchor anchor, String text) {
+        return text("x=\"" + Figures.place(x) + "\" y=\"" + Figures.place(y) + '"', anchor, text);
+    }
+
+    /** Words that are read from below. */
+    Drawing upwards(double x, double y, String text) {
+        return text("transform=\"translate(" + Figures.place(x) + ' ' + Figures.place(y) + ")rotate(-90)\"",
+                Anchor.MIDDLE, text);
+    }
+
+    private Drawing text(String where, Anchor anchor, String text) {
+        String anchored = switch (anchor) {
+            case START -> "";
+            case MIDDLE -> " text-anchor=\"middle\"";
+            case END -> " text-anchor=\"end\"";
+        };
+        svg.append("<text ").append(where).append(anchored).append('>').append(Entities.escape(text)).append("</text>");
+        return this;
+    }
+
+    /** An axis at the foot of a plot, its numbers and what they are. */
+    Drawing bottomAxis(Ticks ticks, Scale scale, double left, double right, double y, String title) {
+        line(left, y, right, y);
+        List<String> labels = ticks.labels();
+        for (int i = 0; i < labels.size(); i++) {
+            double x = scale.at(ticks.at().get(i));
+            line(x, y, x, y + TICK);
+            text(x, y + 17, Anchor.MIDDLE, labels.get(i));
+        }
+        return text((left + right) / 2, y + 34, Anchor.MIDDLE, title);
+    }
+
+    /** An axis at the left of a plot, its numbers and what they are. */
+    Drawing leftAxis(Ticks ticks, Scale scale, double x, double top, double bottom, String title) {
+        line(x, top, x, bottom);
+        List<String> labels = ticks.labels();
+        for (int i = 0; i < labels.size(); i++) {
+            double y = scale.at(ticks.at().get(i));
+            line(x - TICK, y, x, y);
+            text(x - 7, y + 4.2, Anchor.END, labels.get(i));
+        }
+        return upwards(14, (top + bottom) / 2, title);
+    }
+
+    /** A needle in its colour. */
+    Drawing needle(Stroke stroke, Lab colour) {
+        svg.append("<path d=\"").append(stroke.path()).append("\" fill=\"").append(colour.toRgb().hex())
+                .append("\" stroke=\"#000\"/>");
+        return this;
+    }
+
+    /** A needle that says what it is, and leads there where the book has a page of it. */
+    Drawing needle(Stroke stroke, Lab colour, String title, Optional<String> href) {
+        svg.append(href.map(to -> "<a href=\"" + Entities.escape(to) + "\">").orElse("<g>"))
+                .append("<title>").append(Entities.escape(title)).append("</title>");
+        needle(stroke, colour);
+        svg.append(href.isPresent() ? "</a>" : "</g>");
+        return this;
+    }
+
+    /** The finished plot. */
+    Markup done() {
+        return new Markup(svg.append("</svg>").toString());
+    }
+}
