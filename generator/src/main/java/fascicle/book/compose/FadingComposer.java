@@ -38,7 +38,7 @@ final class FadingComposer {
                 points.add(new FadingPlot.Point(0, 0, fresh, words.say("plot.new"))));
         points.addAll(readings);
         FadingPlot plot = new FadingPlot(points);
-        String said = words.say("sentence", String.join(words.say("plot.then"), readings.stream()
+        String said = words.say("plot.fading-said", String.join(words.say("plot.then"), readings.stream()
                 .map(reading -> words.say("plot.faded", time(reading.days()), reading.label())).toList()));
         return Optional.of(new Plot("fading", words.say("plot.fading-title"), plot.svg(words, said),
                 words.say("plot.fading-reading"), said, List.of(), 0));
