@@ -33,7 +33,7 @@ final class FadingComposer {
         points.add(new FadingPlot.Point(0, 0, working.colour().get().lab(), words.say("plot.new")));
         faded.forEach(one -> one.lab().ifPresent(now -> points.add(new FadingPlot.Point(one.days(),
                 one.faded().orElseThrow().de00(), now, grade(one)))));
-        String said = words.say("sentence", String.join(words.say("plot.then"), faded.stream().map(this::said).toList()));
+        String said = words.say("plot.fading-said", String.join(words.say("plot.then"), faded.stream().map(this::said).toList()));
         return Optional.of(new Plot("fading", words.say("plot.fading-title"), new FadingPlot(points).svg(words, said),
                 words.say("plot.fading-reading"), said, List.of(), 0));
     }

@@ -25,9 +25,9 @@ public record ColourPlane(List<Point> points) {
 
     private static final double WIDTH = 340;
     private static final double LEFT = 46;
-    private static final double TOP = 40;
-    private static final double SIDE = 218;
-    private static final double STRIP = 294;
+    private static final double TOP = 54;
+    private static final double SIDE = 200;
+    private static final double STRIP = 281;
 
     /**
      * One colour.
@@ -82,7 +82,7 @@ public record ColourPlane(List<Point> points) {
         Ticks b = axes().get(1);
         Scale across = Scale.even(a, LEFT, LEFT + SIDE);
         Scale up = Scale.even(b, TOP + SIDE, TOP);
-        Drawing drawing = new Drawing(WORD, WIDTH, TOP + SIDE + 44, words.say("plot.colours-title"), said);
+        Drawing drawing = new Drawing(WORD, WIDTH, highest(across, up), TOP + SIDE + 44, words.say("plot.colours-title"), said);
         guides(drawing, a, b, across, up);
         drawing.begin("axes").bottomAxis(a, across, LEFT, LEFT + SIDE, TOP + SIDE, words.say("plot.axis-a"))
                 .leftAxis(b, up, LEFT, TOP, TOP + SIDE, words.say("plot.axis-b"));
@@ -92,11 +92,20 @@ public record ColourPlane(List<Point> points) {
         drawing.beginNeedles();
         // The longest first, so that the shorter ones stand before them.
         for (Point point : lightestFirst) {
-            Lab colour = point.colour();
-            drawing.needle(new Stroke(across.at(colour.a()), up.at(colour.b()), Stroke.length(colour.lightness()), 0),
-                    colour, point.title(), point.href());
+            drawing.needle(stroke(point, across, up), point.colour(), point.title(), point.href());
         }
         return drawing.end().done();
+    }
+
+    private static Stroke stroke(Point point, Scale across, Scale up) {
+        Lab colour = point.colour();
+        return new Stroke(across.at(colour.a()), up.at(colour.b()), Stroke.length(colour.lightness()), 0);
+    }
+
+    /** Where the highest needle ends, or the axis where none reaches above it. */
+    private double highest(Scale across, Scale up) {
+        return drawn().stream().map(point -> stroke(point, across, up)).mapToDouble(stroke -> stroke.y() - stroke.length())
+                .reduce(TOP, StrictMath::min);
     }
 
     /** Rings of equal chroma, one for each step of the axes, and a ray for every 30° of hue, about the greys. */

@@ -5,6 +5,7 @@ import fascicle.book.words.Words;
 import fascicle.colour.Lab;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,14 +34,18 @@ public record DepthPlot(List<Point> points) {
     private static final double WIDTH = 340;
     private static final double LEFT = 46;
     private static final double RIGHT = 332;
-    private static final double TOP = 40;
-    private static final double BOTTOM = 240;
+    private static final double TOP = 48;
+    private static final double BOTTOM = 252;
     private static final double INSET = 26;
-    private static final double LANE = 12;
-    private static final double LANES = 56;
-    private static final double LENGTH = 30;
-    private static final double LEAN = 13;
+    private static final double LANE = 15;
+    private static final double LANES = 64;
+    private static final double LENGTH = 42;
+    private static final double LEAN = 9;
     private static final double WIDEST_FAN = 70;
+
+    /** How far a number stands beneath its foot, and about how much that is in L*. */
+    private static final double NUMBER = 13;
+    private static final double BENEATH = 1.5;
 
     /**
      * One colour.
@@ -105,10 +110,12 @@ public record DepthPlot(List<Point> points) {
      */
     public Markup svg(Words words, String said) {
         Ticks depths = Ticks.depths(points.get(0).owfPercent(), points.get(points.size() - 1).owfPercent());
-        Ticks lightness = Ticks.about(points.stream().mapToDouble(point -> point.colour().lightness()), LEAST_SPAN);
+        Ticks lightness = lightness();
         Scale across = Scale.logarithmic(depths, LEFT + INSET, RIGHT - INSET);
         Scale up = Scale.even(lightness, BOTTOM, TOP);
-        Drawing drawing = new Drawing(WORD, WIDTH, BOTTOM + 44, words.say("plot.depths-title"), said);
+        double highest = StrictMath.min(TOP, points.stream()
+                .mapToDouble(point -> up.at(point.colour().lightness()) - LENGTH).min().orElse(TOP));
+        Drawing drawing = new Drawing(WORD, WIDTH, highest, BOTTOM + 44, words.say("plot.depths-title"), said);
         drawing.begin("axes").bottomAxis(depths, across, LEFT, RIGHT, BOTTOM, words.say("plot.axis-depth"))
                 .leftAxis(lightness, up, LEFT, TOP, BOTTOM, words.say("plot.axis-dark")).end();
         drawing.begin("course");
@@ -123,31 +130,52 @@ public record DepthPlot(List<Point> points) {
         return drawing.done();
     }
 
+    /** The axis of L*, with room for a number beneath the darkest. */
+    private Ticks lightness() {
+        DoubleSummaryStatistics range =
+                points.stream().mapToDouble(point -> point.colour().lightness()).summaryStatistics();
+        return Ticks.round(range.getMin() - BENEATH, range.getMax(), LEAST_SPAN);
+    }
+
     private void needles(Drawing drawing, Scale across, Scale up) {
-        Map<Double, Map<Integer, List<Point>>> lanes = new TreeMap<>();
-        drawn().forEach(point -> lanes.computeIfAbsent(point.owfPercent(), unused -> new TreeMap<>())
-                .computeIfAbsent(point.row(), unused -> new ArrayList<>()).add(point));
+        List<List<Point>> tufts = tufts(up);
         drawing.beginNeedles();
-        lanes.values().forEach(depth -> depth.values().forEach(lane -> fan(drawing, lane, across, up)));
+        for (List<Point> tuft : tufts) {
+            double lean = StrictMath.min(LEAN, WIDEST_FAN / tuft.size());
+            for (int i = 0; i < tuft.size(); i++) {
+                Point point = tuft.get(i);
+                drawing.needle(new Stroke(lane(across, point.owfPercent(), point.row()),
+                                up.at(point.colour().lightness()), LENGTH, (i - (tuft.size() - 1) / 2.0) * lean),
+                        point.colour(), point.title(), point.href());
+            }
+        }
         drawing.end().begin("numbers");
-        lanes.forEach((owf, depth) -> depth.forEach((row, lane) -> {
-            double darkest = lane.stream().mapToDouble(point -> point.colour().lightness()).min().orElseThrow();
-            drawing.text(lane(across, owf, row), up.at(darkest) + 13, Drawing.Anchor.MIDDLE, String.valueOf(row));
-        }));
+        for (List<Point> tuft : tufts) {
+            Point darkest = tuft.get(tuft.size() - 1);
+            drawing.text(lane(across, darkest.owfPercent(), darkest.row()), up.at(darkest.colour().lightness()) + NUMBER,
+                    Drawing.Anchor.MIDDLE, String.valueOf(darkest.row()));
+        }
         drawing.end();
     }
 
-    /** What was dyed alike: needles from one lane, leaning apart, the lightest behind. */
-    private void fan(Drawing drawing, List<Point> lane, Scale across, Scale up) {
-        List<Point> lightestFirst = lane.stream()
-                .sorted(Comparator.comparingDouble((Point point) -> -point.colour().lightness())).toList();
-        double lean = StrictMath.min(LEAN, WIDEST_FAN / lane.size());
-        for (int i = 0; i < lane.size(); i++) {
-            Point point = lightestFirst.get(i);
-            drawing.needle(new Stroke(lane(across, point.owfPercent(), point.row()), up.at(point.colour().lightness()),
-                            LENGTH, (i - (lane.size() - 1) / 2.0) * lean),
-                    point.colour(), point.title(), point.href());
-        }
+    /** What was dyed alike and came out nearly as dark, lightest first: one fan, with one number beneath. */
+    private List<List<Point>> tufts(Scale up) {
+        List<List<Point>> tufts = new ArrayList<>();
+        drawn().stream().sorted(Comparator.comparingDouble(Point::owfPercent).thenComparingInt(Point::row)
+                .thenComparingDouble(point -> -point.colour().lightness())).forEach(point -> {
+                    List<Point> last = tufts.isEmpty() ? List.of() : tufts.get(tufts.size() - 1);
+                    if (last.isEmpty() || !together(last.get(last.size() - 1), point, up)) {
+                        tufts.add(new ArrayList<>());
+                    }
+                    tufts.get(tufts.size() - 1).add(point);
+                });
+        return tufts;
+    }
+
+    /** Whether there is no room for a number between two feet in one lane. */
+    private static boolean together(Point lighter, Point darker, Scale up) {
+        return lighter.row() == darker.row() && lighter.owfPercent() == darker.owfPercent()
+                && up.at(darker.colour().lightness()) - up.at(lighter.colour().lightness()) < NUMBER + 3;
     }
 
     /** Conditions that were tried at one depth stand side by side about it. */

@@ -16,6 +16,9 @@ final class Drawing {
     /** How far a tick reaches out of its axis. */
     private static final double TICK = 4;
 
+    /** Empty ground above everything. */
+    private static final double MARGIN = 12;
+
     /** Where words begin and end. */
     enum Anchor {
         /** They begin here. */
@@ -28,15 +31,19 @@ final class Drawing {
 
     private final StringBuilder svg = new StringBuilder(4096);
 
-    /** Begins a plot of a kind; no page has two of one kind, so that its parts can be named after it. */
-    Drawing(String word, double width, double height, String title, String said) {
+    /**
+     * Begins a plot of a kind; no page has two of one kind, so that its parts can be named after it. The board reaches
+     * from above the highest needle to the foot.
+     */
+    Drawing(String word, double width, double highest, double foot, String title, String said) {
         String id = "plot-" + word;
-        svg.append("<svg class=\"plot ").append(word).append("\" viewBox=\"0 0 ").append(Figures.place(width)).append(' ')
-                .append(Figures.place(height)).append("\" role=\"group\" aria-labelledby=\"").append(id)
+        double top = StrictMath.floor(highest) - MARGIN;
+        svg.append("<svg class=\"plot ").append(word).append("\" viewBox=\"0 ").append(Figures.place(top)).append(' ')
+                .append(Figures.place(width)).append(' ').append(Figures.place(foot - top)).append("\" role=\"group\" aria-labelledby=\"").append(id)
                 .append("-title\" aria-describedby=\"").append(id).append("-said\"><title id=\"").append(id)
                 .append("-title\">").append(Entities.escape(title)).append("</title><desc id=\"").append(id)
-                .append("-said\">").append(Entities.escape(said)).append("</desc><rect class=\"ground\" width=\"100%\" "
-                        + "height=\"100%\" fill=\"").append(GROUND.toRgb().hex()).append("\"/>");
+                .append("-said\">").append(Entities.escape(said)).append("</desc><rect class=\"ground\" y=\"")
+                .append(Figures.place(top)).append("\" width=\"100%\" height=\"100%\" fill=\"").append(GROUND.toRgb().hex()).append("\"/>");
     }
 
     /** What belongs together; drawings are read by their title, so hairlines and numbers are not read out. */

@@ -27,14 +27,17 @@ public record FadingPlot(List<Point> points) {
     private static final double WIDTH = 340;
     private static final double LEFT = 46;
     private static final double RIGHT = 318;
-    private static final double TOP = 46;
-    private static final double BOTTOM = 176;
-    private static final double LENGTH = 32;
+    private static final double TOP = 52;
+    private static final double BOTTOM = 190;
+    private static final double LENGTH = 42;
 
-    /** About how wide a letter is; words that would run into others are left to the text beneath. */
+    /** About how wide a letter and how high a line are; what would run into others is left to the text beneath. */
     private static final double LETTER = 6.2;
     private static final double LINE = 13;
-    private static final double GAP = 8;
+    private static final double GAP = 7;
+
+    /** How far above a needle's foot its words stand, clear of the line that joins the feet. */
+    private static final double ABOVE = 24;
 
     /**
      * One reading.
@@ -46,11 +49,11 @@ public record FadingPlot(List<Point> points) {
      */
     public record Point(double days, double difference, Lab colour, String label) {}
 
-    /** Where words stand. */
-    private record Box(double left, double right, double foot) {
+    /** What is taken up on the board. */
+    private record Box(double left, double right, double top, double bottom) {
 
         boolean meets(Box other) {
-            return left < other.right && other.left < right && StrictMath.abs(foot - other.foot) < LINE;
+            return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
         }
     }
 
@@ -82,7 +85,9 @@ public record FadingPlot(List<Point> points) {
                 LEAST_DIFFERENCE);
         Scale across = Scale.even(time, LEFT, RIGHT);
         Scale up = Scale.even(change, BOTTOM, TOP);
-        Drawing drawing = new Drawing(WORD, WIDTH, BOTTOM + 44, words.say("plot.fading-title"), said);
+        double highest = StrictMath.min(TOP, points.stream()
+                .mapToDouble(point -> up.at(point.difference()) - LENGTH).min().orElse(TOP));
+        Drawing drawing = new Drawing(WORD, WIDTH, highest, BOTTOM + 44, words.say("plot.fading-title"), said);
         drawing.begin("axes").bottomAxis(time, across, LEFT, RIGHT, BOTTOM,
                         words.say(weeks ? "plot.axis-weeks" : "plot.axis-days"))
                 .leftAxis(change, up, LEFT, TOP, BOTTOM, words.say("plot.axis-difference")).end();
@@ -100,25 +105,25 @@ public record FadingPlot(List<Point> points) {
         return new Stroke(across.at(point.days() / unit), up.at(point.difference()), LENGTH, 0);
     }
 
-    /** Each label to the right of its needle, else to its left, else nowhere. */
+    /** Each label to the left of its needle, else to its right, else nowhere. */
     private void labels(Drawing drawing, Scale across, Scale up, double unit) {
         List<Box> taken = new ArrayList<>();
-        points.forEach(point -> {
-            double x = across.at(point.days() / unit);
-            taken.add(new Box(x - 3, x + 3, up.at(point.difference()) - LENGTH / 2));
-        });
         for (Point point : points) {
             Stroke stroke = stroke(point, across, up, unit);
-            double foot = StrictMath.min(stroke.y() - GAP, BOTTOM - GAP);
+            taken.add(new Box(stroke.x() - 3, stroke.x() + 3, stroke.y() - LENGTH, stroke.y()));
+        }
+        for (Point point : points) {
+            Stroke stroke = stroke(point, across, up, unit);
+            double y = stroke.y() - ABOVE;
             double width = point.label().codePointCount(0, point.label().length()) * LETTER;
-            Box right = new Box(stroke.x() + GAP, stroke.x() + GAP + width, foot);
-            Box left = new Box(stroke.x() - GAP - width, stroke.x() - GAP, foot);
-            if (right.right() <= WIDTH && taken.stream().noneMatch(right::meets)) {
-                drawing.text(right.left(), foot, Drawing.Anchor.START, point.label());
-                taken.add(right);
-            } else if (left.left() >= LEFT && taken.stream().noneMatch(left::meets)) {
-                drawing.text(left.right(), foot, Drawing.Anchor.END, point.label());
+            Box left = new Box(stroke.x() - GAP - width, stroke.x() - GAP, y - LINE, y);
+            Box right = new Box(stroke.x() + GAP, stroke.x() + GAP + width, y - LINE, y);
+            if (left.left() > LEFT && taken.stream().noneMatch(left::meets)) {
+                drawing.text(left.right(), y, Drawing.Anchor.END, point.label());
                 taken.add(left);
+            } else if (right.right() <= WIDTH && taken.stream().noneMatch(right::meets)) {
+                drawing.text(right.left(), y, Drawing.Anchor.START, point.label());
+                taken.add(right);
             }
         }
     }

@@ -12,10 +12,10 @@ import fascicle.book.figures.Figures;
  */
 record Stroke(double x, double y, double length, double degrees) {
 
-    private static final double HALF_FOOT = 1.3;
-    private static final double BULGE = 5.8;
-    private static final double SHORTEST = 6;
-    private static final double LONGEST = 36;
+    private static final double HALF_FOOT = 1.2;
+    private static final double BULGE = 4.4;
+    private static final double SHORTEST = 10;
+    private static final double LONGEST = 52;
 
     /** How long the needle of so light a colour is: L* 0 the shortest, 100 the longest. */
     static double length(double lightness) {
@@ -25,8 +25,8 @@ record Stroke(double x, double y, double length, double degrees) {
 
     /** A closed SVG path, as swatches' needles are: widest at its middle, ending in a point. */
     String path() {
-        return "M" + place(-HALF_FOOT, 0) + 'Q' + place(-BULGE, .45) + ' ' + place(0, 1)
-                + 'Q' + place(BULGE, .45) + ' ' + place(HALF_FOOT, 0) + 'z';
+        return "M" + place(-HALF_FOOT, 0) + 'Q' + place(-BULGE, .4) + ' ' + place(0, 1)
+                + 'Q' + place(BULGE, .4) + ' ' + place(HALF_FOOT, 0) + 'z';
     }
 
     /** A place so far to the needle's right, and at such a share of its length. */

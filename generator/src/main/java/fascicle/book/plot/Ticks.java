@@ -2,8 +2,10 @@ package fascicle.book.plot;
 
 import fascicle.book.figures.Figures;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 
 /**
@@ -15,6 +17,9 @@ public record Ticks(List<Double> at) {
 
     /** Into how many steps an axis is cut at most, so that its numbers stand apart on a phone. */
     private static final int MOST_STEPS = 6;
+
+    /** The same for depths, whose numbers are short. */
+    private static final int MOST_DEPTHS = 8;
 
     /** Depths up to here are read by doubling. */
     private static final double DEEPEST_DOUBLED = 16;
@@ -86,38 +91,47 @@ public record Ticks(List<Double> at) {
         if (!(from > 0) || !(to >= from) || !Double.isFinite(to)) {
             throw new IllegalArgumentException("no depths: from " + from + " to " + to);
         }
-        List<Double> all = to <= DEEPEST_DOUBLED ? powersOfTwo() : roundNumbers();
-        int first = lastNotAbove(all, from);
-        int last = lastNotAbove(all, to);
-        if (last == first || all.get(last) < to) {
-            last++;
+        List<Double> at = to <= DEEPEST_DOUBLED ? doubling(from, to) : roundNumbers(from, to);
+        while (at.size() > MOST_DEPTHS) {
+            at = everySecond(at);
         }
-        List<Double> at = all.subList(first, last + 1);
-        return new Ticks(at.size() <= MOST_STEPS + 2 ? at : everySecond(at));
+        return new Ticks(at);
     }
 
     /** The least and the greatest stay; between them every second one falls away. */
     private static List<Double> everySecond(List<Double> at) {
         int last = at.size() - 1;
-        return LongStream.rangeClosed(0, last).filter(i -> i == 0 || i == last || (last - i) % 2 == 0 && i > 1)
-                .mapToObj(i -> at.get((int) i)).toList();
+        return IntStream.rangeClosed(0, last).filter(i -> i == 0 || i > 1 && (last - i) % 2 == 0).mapToObj(at::get)
+                .toList();
     }
 
-    private static int lastNotAbove(List<Double> all, double value) {
-        int place = 0;
-        while (place + 1 < all.size() && all.get(place + 1) <= value) {
-            place++;
+    private static List<Double> doubling(double from, double to) {
+        List<Double> at = new ArrayList<>();
+        for (double depth = StrictMath.scalb(1.0, StrictMath.getExponent(from)); holdsNotYet(at, to); depth *= 2) {
+            at.add(depth);
         }
-        return place;
+        return at;
     }
 
-    private static List<Double> powersOfTwo() {
-        return LongStream.rangeClosed(-20, 6).mapToObj(power -> StrictMath.scalb(1.0, (int) power)).toList();
+    private static List<Double> roundNumbers(double from, double to) {
+        List<Double> at = new ArrayList<>();
+        BigDecimal exact = new BigDecimal(from);
+        for (int power = exact.precision() - exact.scale() - 1; holdsNotYet(at, to); power++) {
+            for (int digit : ROUND) {
+                double depth = decimal(digit, power);
+                if (holdsNotYet(at, to)) {
+                    if (depth <= from) {
+                        at.clear();
+                    }
+                    at.add(depth);
+                }
+            }
+        }
+        return at;
     }
 
-    private static List<Double> roundNumbers() {
-        return LongStream.rangeClosed(-6, 9).boxed()
-                .flatMap(power -> ROUND.stream().map(digit -> decimal(digit, power.intValue()))).toList();
+    private static boolean holdsNotYet(List<Double> at, double to) {
+        return at.size() < 2 || at.get(at.size() - 1) < to;
     }
 
     /**
@@ -198,7 +212,7 @@ public record Ticks(List<Double> at) {
 
     /** The numbers as they stand at the axis. */
     List<String> labels() {
-        return at.stream().map(value -> Figures.atMost(value, 4)).toList();
+        return at.stream().map(value -> Figures.atMost(value, 6)).toList();
     }
 
     /** The least and the greatest of some values, as round ticks. */
