@@ -30,8 +30,8 @@ import java.util.Optional;
 public record EntryPage(Frame frame, Optional<String> tag, Link day, Optional<Verdict> verdict, String outcome,
         Optional<String> again, List<Specimen> specimens, String gist, Optional<Departed> departed,
         Optional<Scaling> scaling, Optional<String> caution, List<Fact> result, List<Fact> readings,
-        List<Fact> needles, List<Step> steps, List<Fact> later, Optional<Plot> fading, List<Markup> notes, Nearby nearby,
-        List<Fact> ties) implements Page {
+        List<Fact> needles, List<Step> steps, List<Fact> later, Optional<Plot> fading, List<Markup> notes,
+        Nearby nearby, List<Fact> ties) implements Page {
 
     @Override
     public String template() {

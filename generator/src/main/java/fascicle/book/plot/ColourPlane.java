@@ -82,7 +82,8 @@ public record ColourPlane(List<Point> points) {
         Ticks b = axes().get(1);
         Scale across = Scale.even(a, LEFT, LEFT + SIDE);
         Scale up = Scale.even(b, TOP + SIDE, TOP);
-        Drawing drawing = new Drawing(WORD, WIDTH, highest(across, up), TOP + SIDE + 44, words.say("plot.colours-title"), said);
+        Drawing drawing = new Drawing(WORD, WIDTH, highest(across, up), TOP + SIDE + 44,
+                words.say("plot.colours-title"), said);
         guides(drawing, a, b, across, up);
         drawing.begin("axes").bottomAxis(a, across, LEFT, LEFT + SIDE, TOP + SIDE, words.say("plot.axis-a"))
                 .leftAxis(b, up, LEFT, TOP, TOP + SIDE, words.say("plot.axis-b"));
@@ -104,8 +105,8 @@ public record ColourPlane(List<Point> points) {
 
     /** Where the highest needle ends, or the axis where none reaches above it. */
     private double highest(Scale across, Scale up) {
-        return drawn().stream().map(point -> stroke(point, across, up)).mapToDouble(stroke -> stroke.y() - stroke.length())
-                .reduce(TOP, StrictMath::min);
+        return drawn().stream().map(point -> stroke(point, across, up))
+                .mapToDouble(stroke -> stroke.y() - stroke.length()).reduce(TOP, StrictMath::min);
     }
 
     /** Rings of equal chroma, one for each step of the axes, and a ray for every 30° of hue, about the greys. */
@@ -115,6 +116,7 @@ public record ColourPlane(List<Point> points) {
         double perUnit = SIDE / (a.high() - a.low());
         double farthest = StrictMath.hypot(StrictMath.max(StrictMath.abs(a.low()), StrictMath.abs(a.high())),
                 StrictMath.max(StrictMath.abs(b.low()), StrictMath.abs(b.high())));
+        double reach = farthest * perUnit;
         double nearest = StrictMath.hypot(outside(a), outside(b));
         drawing.beginWindow(LEFT, TOP, SIDE, SIDE);
         for (double chroma = a.step(); chroma < farthest; chroma += a.step()) {
@@ -124,7 +126,7 @@ public record ColourPlane(List<Point> points) {
         }
         for (int hue = 0; hue < 360; hue += 30) {
             double angle = StrictMath.toRadians(hue);
-            drawing.line(x, y, x + farthest * perUnit * StrictMath.cos(angle), y - farthest * perUnit * StrictMath.sin(angle));
+            drawing.line(x, y, x + reach * StrictMath.cos(angle), y - reach * StrictMath.sin(angle));
         }
         drawing.endWindow();
     }

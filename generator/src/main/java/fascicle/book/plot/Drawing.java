@@ -5,6 +5,8 @@ import fascicle.book.page.Markup;
 import fascicle.colour.Lab;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import org.jsoup.nodes.Entities;
 
 /** A plot while it is drawn: a neutral board with hairlines, words and needles. */
@@ -38,12 +40,20 @@ final class Drawing {
     Drawing(String word, double width, double highest, double foot, String title, String said) {
         String id = "plot-" + word;
         double top = StrictMath.floor(highest) - MARGIN;
-        svg.append("<svg class=\"plot ").append(word).append("\" viewBox=\"0 ").append(Figures.place(top)).append(' ')
-                .append(Figures.place(width)).append(' ').append(Figures.place(foot - top)).append("\" role=\"group\" aria-labelledby=\"").append(id)
+        svg.append("<svg class=\"plot ").append(word).append("\" viewBox=\"")
+                .append(places(0, top, width, foot - top)).append("\" role=\"group\" aria-labelledby=\"").append(id)
                 .append("-title\" aria-describedby=\"").append(id).append("-said\"><title id=\"").append(id)
                 .append("-title\">").append(Entities.escape(title)).append("</title><desc id=\"").append(id)
-                .append("-said\">").append(Entities.escape(said)).append("</desc><rect class=\"ground\" y=\"")
-                .append(Figures.place(top)).append("\" width=\"100%\" height=\"100%\" fill=\"").append(GROUND.toRgb().hex()).append("\"/>");
+                .append("-said\">").append(Entities.escape(said)).append("</desc><rect class=\"ground\"");
+        at("y", top).append(" width=\"100%\" height=\"100%\" fill=\"").append(GROUND.toRgb().hex()).append("\"/>");
+    }
+
+    private static String places(double... places) {
+        return DoubleStream.of(places).mapToObj(Figures::place).collect(Collectors.joining(" "));
+    }
+
+    private StringBuilder at(String attribute, double place) {
+        return svg.append(' ').append(attribute).append("=\"").append(Figures.place(place)).append('"');
     }
 
     /** What belongs together; drawings are read by their title, so hairlines and numbers are not read out. */
@@ -66,12 +76,11 @@ final class Drawing {
 
     /** A part of the board over whose edge nothing is drawn. */
     Drawing beginWindow(double left, double top, double width, double height) {
-        String place = Figures.place(left) + ' ' + Figures.place(top) + ' ' + Figures.place(width) + ' '
-                + Figures.place(height);
-        String[] edges = place.split(" ");
-        svg.append("<svg class=\"guides\" aria-hidden=\"true\" x=\"").append(edges[0]).append("\" y=\"").append(edges[1])
-                .append("\" width=\"").append(edges[2]).append("\" height=\"").append(edges[3]).append("\" viewBox=\"")
-                .append(place).append("\">");
+        svg.append("<svg class=\"guides\" aria-hidden=\"true\"");
+        at("x", left);
+        at("y", top);
+        at("width", width);
+        at("height", height).append(" viewBox=\"").append(places(left, top, width, height)).append("\">");
         return this;
     }
 
@@ -93,8 +102,10 @@ final class Drawing {
 
     /** A ring. */
     Drawing ring(double x, double y, double radius) {
-        svg.append("<circle cx=\"").append(Figures.place(x)).append("\" cy=\"").append(Figures.place(y)).append("\" r=\"")
-                .append(Figures.place(radius)).append("\" fill=\"none\" stroke=\"#000\"/>");
+        svg.append("<circle");
+        at("cx", x);
+        at("cy", y);
+        at("r", radius).append(" fill=\"none\" stroke=\"#000\"/>");
         return this;
     }
 
