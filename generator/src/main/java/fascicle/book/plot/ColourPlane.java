@@ -1,6 +1,5 @@
 package fascicle.book.plot;
 
-import fascicle.book.figures.Figures;
 import fascicle.book.page.Markup;
 import fascicle.book.words.Words;
 import fascicle.colour.Lab;
@@ -82,7 +81,7 @@ public record ColourPlane(List<Point> points) {
         Ticks b = axes().get(1);
         Scale across = Scale.even(a, LEFT, LEFT + SIDE);
         Scale up = Scale.even(b, TOP + SIDE, TOP);
-        Drawing drawing = new Drawing(WORD, WIDTH, highest(across, up), TOP + SIDE + 44,
+        Drawing drawing = new Drawing(WORD, Drawing.Role.GROUP, WIDTH, highest(across, up), TOP + SIDE + 44,
                 words.say("plot.colours-title"), said);
         guides(drawing, a, b, across, up);
         drawing.begin("axes").bottomAxis(a, across, LEFT, LEFT + SIDE, TOP + SIDE, words.say("plot.axis-a"))
@@ -136,16 +135,12 @@ public record ColourPlane(List<Point> points) {
         return StrictMath.max(0, StrictMath.max(axis.low(), -axis.high()));
     }
 
-    /** The same needles by lightness, laid down; two slanting hairlines show how length grows with it. */
+    /** The same needles by lightness, laid down; a slanting hairline shows how length grows with it. */
     private static void strip(Drawing drawing, String title, List<Point> points) {
         Scale up = Scale.even(LIGHTNESS, TOP + SIDE, TOP);
-        drawing.begin("axes").line(STRIP, TOP, STRIP, TOP + SIDE).line(STRIP + Stroke.length(0), TOP + SIDE,
-                STRIP + Stroke.length(100), TOP);
-        for (double lightness : LIGHTNESS.at()) {
-            drawing.line(STRIP - 4, up.at(lightness), STRIP, up.at(lightness))
-                    .text(STRIP - 7, up.at(lightness) + 4.2, Drawing.Anchor.END, Figures.atMost(lightness, 0));
-        }
-        drawing.text(STRIP + 4, TOP + SIDE + 34, Drawing.Anchor.MIDDLE, title).end().begin("strip");
+        drawing.begin("axes").leftAxis(LIGHTNESS, up, STRIP, TOP, TOP + SIDE)
+                .line(STRIP + Stroke.length(0), TOP + SIDE, STRIP + Stroke.length(100), TOP)
+                .text(STRIP + 4, TOP + SIDE + 34, Drawing.Anchor.MIDDLE, title).end().begin("strip");
         for (Point point : points) {
             drawing.needle(new Stroke(STRIP, up.at(point.colour().lightness()),
                     Stroke.length(point.colour().lightness()), 90), point.colour());

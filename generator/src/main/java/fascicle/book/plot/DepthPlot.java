@@ -119,7 +119,8 @@ public record DepthPlot(List<Point> points) {
         Scale up = Scale.even(lightness, BOTTOM, TOP);
         double highest = StrictMath.min(TOP, points.stream()
                 .mapToDouble(point -> up.at(point.colour().lightness()) - LENGTH).min().orElse(TOP));
-        Drawing drawing = new Drawing(WORD, WIDTH, highest, BOTTOM + 44, words.say("plot.depths-title"), said);
+        Drawing drawing = new Drawing(WORD, Drawing.Role.GROUP, WIDTH, highest, BOTTOM + 44,
+                words.say("plot.depths-title"), said);
         drawing.begin("axes").bottomAxis(depths, across, LEFT, RIGHT, BOTTOM, words.say("plot.axis-depth"))
                 .leftAxis(lightness, up, LEFT, TOP, BOTTOM, words.say("plot.axis-dark")).end();
         drawing.begin("course");
