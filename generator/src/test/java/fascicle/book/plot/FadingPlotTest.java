@@ -67,6 +67,7 @@ class FadingPlotTest {
     void itSaysWhatItShowsAndHasNoStyle() {
         Drawn plot = drawn(NEW, after(42, 1.3, 40));
         assertEquals("it fades", plot.svg().expectFirst("svg > desc").text());
+        assertEquals("img", plot.svg().attr("role"), "nothing in it leads anywhere");
         assertEquals(0, plot.svg().select("[style], a").size());
         assertTrue(plot.svg().outerHtml().length() < 6000, "an entry's page stays light");
     }
