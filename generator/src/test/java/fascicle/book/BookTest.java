@@ -73,7 +73,8 @@ class BookTest {
                 "families/brown.html", "grid.html", "index.html", "ladders.html", "look-up.html", "lots.html",
                 "lots/faded-2024.html", "lots/scalded-2025.html", "methods.html", "methods/low-water-simmer.html",
                 "repeats.html", "scripts/engine.js", "scripts/look-up.js", "string-by-lightness.html",
-                "string-by-year.html", "string.html", "style/alegreya.woff2", "style/longleaf.css", "years.html",
+                "string-by-year.html", "string.html", "style/alegreya.woff2", "style/longleaf.css",
+                "style/look-up.css", "years.html",
                 "years/2026.html"), sample().addresses());
         assertThrows(IllegalArgumentException.class, () -> sample().bytes("entries/nothing.html"));
     }

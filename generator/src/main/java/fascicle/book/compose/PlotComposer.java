@@ -62,17 +62,27 @@ final class PlotComposer {
         String said = words.say("plot.colours-said", coloured.size(), whole(a.getMin()), whole(a.getMax()),
                 whole(b.getMin()), whole(b.getMax()), whole(lightness.getMin()), whole(lightness.getMax()));
         int drawn = plane.drawn().size();
-        return Optional.of(new Plot("colours", words.say("plot.colours-title"), plane.svg(words, said),
-                words.say("plot.colours-reading"),
-                drawn == coloured.size() ? said : said + " " + words.say("plot.some-hues", drawn), ends(coloured), drawn));
+        String all = drawn == coloured.size() ? said : said + " " + words.say("plot.some-hues", drawn);
+        return Optional.of(new Plot("colours", words.say("plot.colours-title"), plane.svg(words, all),
+                words.say("plot.colours-reading"), all, ends(coloured), drawn));
     }
 
-    /** The colours that lie farthest out. */
+    /** The colours that lie farthest out; nothing between colours that lie equally far. */
     private List<Fact> ends(List<EntryWorking> coloured) {
-        return List.of(end("plot.lightest", "plot.lightness", coloured, Lab::lightness, 1),
-                end("plot.darkest", "plot.lightness", coloured, Lab::lightness, -1),
-                end("plot.strongest", "plot.chroma", coloured, Lab::chroma, 1),
-                end("plot.greyest", "plot.chroma", coloured, Lab::chroma, -1));
+        List<Fact> ends = new ArrayList<>();
+        if (isSpread(range(coloured, Lab::lightness))) {
+            ends.add(end("plot.lightest", "plot.lightness", coloured, Lab::lightness, 1));
+            ends.add(end("plot.darkest", "plot.lightness", coloured, Lab::lightness, -1));
+        }
+        if (isSpread(range(coloured, Lab::chroma))) {
+            ends.add(end("plot.strongest", "plot.chroma", coloured, Lab::chroma, 1));
+            ends.add(end("plot.greyest", "plot.chroma", coloured, Lab::chroma, -1));
+        }
+        return List.copyOf(ends);
+    }
+
+    private static boolean isSpread(DoubleSummaryStatistics range) {
+        return range.getMax() > range.getMin();
     }
 
     private Fact end(String label, String figure, List<EntryWorking> coloured, ToDoubleFunction<Lab> of, int sign) {
@@ -101,9 +111,9 @@ final class PlotComposer {
         String said = words.say("plot.depths-said", points.size(), depths, depth(owf.getMin()), depth(owf.getMax()),
                 whole(lightness.getMin()), whole(lightness.getMax()));
         int drawn = plot.drawn().size();
-        return Optional.of(new Plot("depths", words.say("plot.depths-title"), plot.svg(words, said),
-                words.say("plot.depths-reading"),
-                drawn == points.size() ? said : said + " " + words.say("plot.some-depths", drawn),
+        String all = drawn == points.size() ? said : said + " " + words.say("plot.some-depths", drawn);
+        return Optional.of(new Plot("depths", words.say("plot.depths-title"), plot.svg(words, all),
+                words.say("plot.depths-reading"), all,
                 IntStream.range(0, ladder.rows().size()).filter(row -> !plot.middles(row + 1).isEmpty())
                         .mapToObj(row -> course(ladder.rows().get(row).condition(), row + 1, plot)).toList(), drawn));
     }
@@ -126,9 +136,9 @@ final class PlotComposer {
         List<DepthPlot.Middle> middles = plot.middles(row);
         DepthPlot.Middle first = middles.get(0);
         DepthPlot.Middle last = middles.get(middles.size() - 1);
-        String course = middles.size() == 1 ? words.say("plot.at-depth", whole(first.lightness()), depth(first.owfPercent()))
-                : words.say("plot.by-depth", whole(first.lightness()), depth(first.owfPercent()), whole(last.lightness()),
-                        depth(last.owfPercent()));
+        String begins = words.say("plot.at-depth", whole(first.lightness()), depth(first.owfPercent()));
+        String course = middles.size() == 1 ? begins
+                : words.say("plot.by-depth", begins, whole(last.lightness()), depth(last.owfPercent()));
         return new Fact(String.valueOf(row), List.of(ways.condition(condition), Link.plain(course)), Optional.empty());
     }
 

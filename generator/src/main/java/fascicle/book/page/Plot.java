@@ -13,4 +13,5 @@ import java.util.List;
  * @param facts its ends and its parts in numbers
  * @param ways how many of its needles lead to an entry
  */
-public record Plot(String word, String title, Markup drawing, String reading, String said, List<Fact> facts, int ways) {}
+public record Plot(String word, String title, Markup drawing, String reading, String said, List<Fact> facts,
+        int ways) {}

@@ -1,6 +1,5 @@
 package fascicle.book.plot;
 
-import fascicle.book.figures.Figures;
 import fascicle.book.page.Markup;
 import fascicle.book.words.Words;
 import fascicle.colour.Lab;
@@ -82,7 +81,8 @@ public record ColourPlane(List<Point> points) {
         Ticks b = axes().get(1);
         Scale across = Scale.even(a, LEFT, LEFT + SIDE);
         Scale up = Scale.even(b, TOP + SIDE, TOP);
-        Drawing drawing = new Drawing(WORD, WIDTH, highest(across, up), TOP + SIDE + 44, words.say("plot.colours-title"), said);
+        Drawing drawing = new Drawing(WORD, Drawing.Role.GROUP, WIDTH, highest(across, up), TOP + SIDE + 44,
+                words.say("plot.colours-title"), said);
         guides(drawing, a, b, across, up);
         drawing.begin("axes").bottomAxis(a, across, LEFT, LEFT + SIDE, TOP + SIDE, words.say("plot.axis-a"))
                 .leftAxis(b, up, LEFT, TOP, TOP + SIDE, words.say("plot.axis-b"));
@@ -104,8 +104,8 @@ public record ColourPlane(List<Point> points) {
 
     /** Where the highest needle ends, or the axis where none reaches above it. */
     private double highest(Scale across, Scale up) {
-        return drawn().stream().map(point -> stroke(point, across, up)).mapToDouble(stroke -> stroke.y() - stroke.length())
-                .reduce(TOP, StrictMath::min);
+        return drawn().stream().map(point -> stroke(point, across, up))
+                .mapToDouble(stroke -> stroke.y() - stroke.length()).reduce(TOP, StrictMath::min);
     }
 
     /** Rings of equal chroma, one for each step of the axes, and a ray for every 30° of hue, about the greys. */
@@ -115,6 +115,7 @@ public record ColourPlane(List<Point> points) {
         double perUnit = SIDE / (a.high() - a.low());
         double farthest = StrictMath.hypot(StrictMath.max(StrictMath.abs(a.low()), StrictMath.abs(a.high())),
                 StrictMath.max(StrictMath.abs(b.low()), StrictMath.abs(b.high())));
+        double reach = farthest * perUnit;
         double nearest = StrictMath.hypot(outside(a), outside(b));
         drawing.beginWindow(LEFT, TOP, SIDE, SIDE);
         for (double chroma = a.step(); chroma < farthest; chroma += a.step()) {
@@ -124,7 +125,7 @@ public record ColourPlane(List<Point> points) {
         }
         for (int hue = 0; hue < 360; hue += 30) {
             double angle = StrictMath.toRadians(hue);
-            drawing.line(x, y, x + farthest * perUnit * StrictMath.cos(angle), y - farthest * perUnit * StrictMath.sin(angle));
+            drawing.line(x, y, x + reach * StrictMath.cos(angle), y - reach * StrictMath.sin(angle));
         }
         drawing.endWindow();
     }
@@ -134,16 +135,12 @@ public record ColourPlane(List<Point> points) {
         return StrictMath.max(0, StrictMath.max(axis.low(), -axis.high()));
     }
 
-    /** The same needles by lightness, laid down; two slanting hairlines show how length grows with it. */
+    /** The same needles by lightness, laid down; a slanting hairline shows how length grows with it. */
     private static void strip(Drawing drawing, String title, List<Point> points) {
         Scale up = Scale.even(LIGHTNESS, TOP + SIDE, TOP);
-        drawing.begin("axes").line(STRIP, TOP, STRIP, TOP + SIDE).line(STRIP + Stroke.length(0), TOP + SIDE,
-                STRIP + Stroke.length(100), TOP);
-        for (double lightness : LIGHTNESS.at()) {
-            drawing.line(STRIP - 4, up.at(lightness), STRIP, up.at(lightness))
-                    .text(STRIP - 7, up.at(lightness) + 4.2, Drawing.Anchor.END, Figures.atMost(lightness, 0));
-        }
-        drawing.text(STRIP + 4, TOP + SIDE + 34, Drawing.Anchor.MIDDLE, title).end().begin("strip");
+        drawing.begin("axes").leftAxis(LIGHTNESS, up, STRIP, TOP, TOP + SIDE)
+                .line(STRIP + Stroke.length(0), TOP + SIDE, STRIP + Stroke.length(100), TOP)
+                .text(STRIP + 4, TOP + SIDE + 34, Drawing.Anchor.MIDDLE, title).end().begin("strip");
         for (Point point : points) {
             drawing.needle(new Stroke(STRIP, up.at(point.colour().lightness()),
                     Stroke.length(point.colour().lightness()), 90), point.colour());

@@ -18,15 +18,18 @@ import java.util.stream.DoubleStream;
  *
  * <p>L* was chosen, and not the shift from the bare needles, because a dyer asks how deep to go for how dark, has a
  * target whose L* is known, and reads the same axis for every condition; a shift needs a bare reading, and also grows
- * where a colour merely turns. Entries of one condition at one depth fan out from one lane; a number under it tells the
- * condition, and a hairline joins the medians of its depths.
+ * where a colour merely turns. Entries of one condition at one depth fan out from one lane; a number at its foot tells
+ * the condition, and a hairline joins the medians of its depths.
  *
- * @param points the colours, by depth; two depths at least
+ * @param points the colours, by depth, then by condition, then from light to dark; two depths at least
  */
 public record DepthPlot(List<Point> points) {
 
     /** How many needles are drawn at most. */
     public static final int MOST = 200;
+
+    private static final Comparator<Point> BY_DEPTH = Comparator.comparingDouble(Point::owfPercent)
+            .thenComparingInt(Point::row).thenComparingDouble(point -> -point.colour().lightness());
 
     private static final String WORD = "depths";
     private static final double LEAST_SPAN = 20;
@@ -43,9 +46,10 @@ public record DepthPlot(List<Point> points) {
     private static final double LEAN = 9;
     private static final double WIDEST_FAN = 70;
 
-    /** How far a number stands beneath its foot, and about how much that is in L*. */
+    /** How far a number stands beneath its foot, and about how much that is in L*; and how far beside it. */
     private static final double NUMBER = 13;
     private static final double BENEATH = 1.5;
+    private static final double BESIDE = 4;
 
     /**
      * One colour.
@@ -72,7 +76,7 @@ public record DepthPlot(List<Point> points) {
      * @throws IllegalArgumentException if there are fewer than two depths, or one is not above 0
      */
     public DepthPlot {
-        points = points.stream().sorted(Comparator.comparingDouble(Point::owfPercent).thenComparingInt(Point::row)).toList();
+        points = points.stream().sorted(BY_DEPTH).toList();
         if (points.stream().mapToDouble(Point::owfPercent).distinct().count() < 2 || points.get(0).owfPercent() <= 0) {
             throw new IllegalArgumentException("no depths to compare: " + points);
         }
@@ -115,7 +119,8 @@ public record DepthPlot(List<Point> points) {
         Scale up = Scale.even(lightness, BOTTOM, TOP);
         double highest = StrictMath.min(TOP, points.stream()
                 .mapToDouble(point -> up.at(point.colour().lightness()) - LENGTH).min().orElse(TOP));
-        Drawing drawing = new Drawing(WORD, WIDTH, highest, BOTTOM + 44, words.say("plot.depths-title"), said);
+        Drawing drawing = new Drawing(WORD, Drawing.Role.GROUP, WIDTH, highest, BOTTOM + 44,
+                words.say("plot.depths-title"), said);
         drawing.begin("axes").bottomAxis(depths, across, LEFT, RIGHT, BOTTOM, words.say("plot.axis-depth"))
                 .leftAxis(lightness, up, LEFT, TOP, BOTTOM, words.say("plot.axis-dark")).end();
         drawing.begin("course");
@@ -150,10 +155,16 @@ public record DepthPlot(List<Point> points) {
             }
         }
         drawing.end().begin("numbers");
-        for (List<Point> tuft : tufts) {
-            Point darkest = tuft.get(tuft.size() - 1);
-            drawing.text(lane(across, darkest.owfPercent(), darkest.row()), up.at(darkest.colour().lightness()) + NUMBER,
-                    Drawing.Anchor.MIDDLE, String.valueOf(darkest.row()));
+        for (int i = 0; i < tufts.size(); i++) {
+            Point darkest = tufts.get(i).get(tufts.get(i).size() - 1);
+            double x = lane(across, darkest.owfPercent(), darkest.row());
+            double y = up.at(darkest.colour().lightness());
+            String number = String.valueOf(darkest.row());
+            if (i + 1 < tufts.size() && near(darkest, tufts.get(i + 1).get(0), up, NUMBER + LENGTH)) {
+                drawing.text(x + BESIDE, y + BESIDE, Drawing.Anchor.START, number);
+            } else {
+                drawing.text(x, y + NUMBER, Drawing.Anchor.MIDDLE, number);
+            }
         }
         drawing.end();
     }
@@ -161,26 +172,26 @@ public record DepthPlot(List<Point> points) {
     /** What was dyed alike and came out nearly as dark, lightest first: one fan, with one number beneath. */
     private List<List<Point>> tufts(Scale up) {
         List<List<Point>> tufts = new ArrayList<>();
-        drawn().stream().sorted(Comparator.comparingDouble(Point::owfPercent).thenComparingInt(Point::row)
-                .thenComparingDouble(point -> -point.colour().lightness())).forEach(point -> {
-                    List<Point> last = tufts.isEmpty() ? List.of() : tufts.get(tufts.size() - 1);
-                    if (last.isEmpty() || !together(last.get(last.size() - 1), point, up)) {
-                        tufts.add(new ArrayList<>());
-                    }
-                    tufts.get(tufts.size() - 1).add(point);
-                });
+        for (Point point : drawn()) {
+            List<Point> last = tufts.isEmpty() ? List.of() : tufts.get(tufts.size() - 1);
+            if (last.isEmpty() || !near(last.get(last.size() - 1), point, up, NUMBER + 3)) {
+                tufts.add(new ArrayList<>());
+            }
+            tufts.get(tufts.size() - 1).add(point);
+        }
         return tufts;
     }
 
-    /** Whether there is no room for a number between two feet in one lane. */
-    private static boolean together(Point lighter, Point darker, Scale up) {
+    /** Whether two feet stand in one lane, and nearer to each other than this. */
+    private static boolean near(Point lighter, Point darker, Scale up, double distance) {
         return lighter.row() == darker.row() && lighter.owfPercent() == darker.owfPercent()
-                && up.at(darker.colour().lightness()) - up.at(lighter.colour().lightness()) < NUMBER + 3;
+                && up.at(darker.colour().lightness()) - up.at(lighter.colour().lightness()) < distance;
     }
 
     /** Conditions that were tried at one depth stand side by side about it. */
     private double lane(Scale across, double owf, int row) {
-        List<Integer> rows = points.stream().filter(point -> point.owfPercent() == owf).map(Point::row).distinct().toList();
+        List<Integer> rows =
+                points.stream().filter(point -> point.owfPercent() == owf).map(Point::row).distinct().toList();
         double apart = StrictMath.min(LANE, LANES / rows.size());
         return across.at(owf) + (rows.indexOf(row) - (rows.size() - 1) / 2.0) * apart;
     }

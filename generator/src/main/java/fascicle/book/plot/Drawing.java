@@ -5,6 +5,8 @@ import fascicle.book.page.Markup;
 import fascicle.colour.Lab;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import org.jsoup.nodes.Entities;
 
 /** A plot while it is drawn: a neutral board with hairlines, words and needles. */
@@ -14,10 +16,12 @@ final class Drawing {
     private static final Lab GROUND = new Lab(84, 0, 0);
 
     /** How far a tick reaches out of its axis. */
-    private static final double TICK = 4;
+    private static final int TICK = 4;
 
     /** Empty ground above everything. */
     private static final double MARGIN = 12;
+
+    private static final String HAIRLINES = " fill=\"none\" stroke=\"#000\"";
 
     /** Where words begin and end. */
     enum Anchor {
@@ -29,21 +33,38 @@ final class Drawing {
         END
     }
 
+    /** Whether needles lead to entries; a drawing without ways is one picture to those who hear it. */
+    enum Role {
+        /** Its needles are ways. */
+        GROUP,
+        /** It is a picture. */
+        IMG
+    }
+
     private final StringBuilder svg = new StringBuilder(4096);
 
     /**
      * Begins a plot of a kind; no page has two of one kind, so that its parts can be named after it. The board reaches
      * from above the highest needle to the foot.
      */
-    Drawing(String word, double width, double highest, double foot, String title, String said) {
+    Drawing(String word, Role role, double width, double highest, double foot, String title, String said) {
         String id = "plot-" + word;
         double top = StrictMath.floor(highest) - MARGIN;
-        svg.append("<svg class=\"plot ").append(word).append("\" viewBox=\"0 ").append(Figures.place(top)).append(' ')
-                .append(Figures.place(width)).append(' ').append(Figures.place(foot - top)).append("\" role=\"group\" aria-labelledby=\"").append(id)
+        svg.append("<svg class=\"plot ").append(word).append("\" viewBox=\"")
+                .append(places(0, top, width, foot - top)).append("\" role=\"")
+                .append(role == Role.IMG ? "img" : "group").append("\" aria-labelledby=\"").append(id)
                 .append("-title\" aria-describedby=\"").append(id).append("-said\"><title id=\"").append(id)
                 .append("-title\">").append(Entities.escape(title)).append("</title><desc id=\"").append(id)
-                .append("-said\">").append(Entities.escape(said)).append("</desc><rect class=\"ground\" y=\"")
-                .append(Figures.place(top)).append("\" width=\"100%\" height=\"100%\" fill=\"").append(GROUND.toRgb().hex()).append("\"/>");
+                .append("-said\">").append(Entities.escape(said)).append("</desc><rect class=\"ground\"");
+        at("y", top).append(" width=\"100%\" height=\"100%\" fill=\"").append(GROUND.toRgb().hex()).append("\"/>");
+    }
+
+    private static String places(double... places) {
+        return DoubleStream.of(places).mapToObj(Figures::place).collect(Collectors.joining(" "));
+    }
+
+    private StringBuilder at(String attribute, double place) {
+        return svg.append(' ').append(attribute).append("=\"").append(Figures.place(place)).append('"');
     }
 
     /** What belongs together; drawings are read by their title, so hairlines and numbers are not read out. */
@@ -52,7 +73,7 @@ final class Drawing {
         return this;
     }
 
-    /** The needles, which are ways to their entries. */
+    /** The needles, which may be ways to their entries. */
     Drawing beginNeedles() {
         svg.append("<g class=\"needles\">");
         return this;
@@ -64,14 +85,13 @@ final class Drawing {
         return this;
     }
 
-    /** A part of the board over whose edge nothing is drawn. */
+    /** A part of the board over whose edge no hairline is drawn. */
     Drawing beginWindow(double left, double top, double width, double height) {
-        String place = Figures.place(left) + ' ' + Figures.place(top) + ' ' + Figures.place(width) + ' '
-                + Figures.place(height);
-        String[] edges = place.split(" ");
-        svg.append("<svg class=\"guides\" aria-hidden=\"true\" x=\"").append(edges[0]).append("\" y=\"").append(edges[1])
-                .append("\" width=\"").append(edges[2]).append("\" height=\"").append(edges[3]).append("\" viewBox=\"")
-                .append(place).append("\">");
+        svg.append("<svg class=\"guides\" aria-hidden=\"true\"").append(HAIRLINES);
+        at("x", left);
+        at("y", top);
+        at("width", width);
+        at("height", height).append(" viewBox=\"").append(places(left, top, width, height)).append("\">");
         return this;
     }
 
@@ -83,70 +103,74 @@ final class Drawing {
 
     /** A hairline through some places: x and y by turns. */
     Drawing line(double... places) {
-        svg.append("<path d=\"M");
-        for (int i = 0; i < places.length; i++) {
-            svg.append(i == 0 ? "" : i == 2 ? "L" : " ").append(Figures.place(places[i]));
-        }
-        svg.append("\" fill=\"none\" stroke=\"#000\"/>");
+        return hairlines("M" + places(places));
+    }
+
+    private Drawing hairlines(String path) {
+        svg.append("<path d=\"").append(path).append('"').append(HAIRLINES).append("/>");
         return this;
     }
 
-    /** A ring. */
+    /** A ring in a window. */
     Drawing ring(double x, double y, double radius) {
-        svg.append("<circle cx=\"").append(Figures.place(x)).append("\" cy=\"").append(Figures.place(y)).append("\" r=\"")
-                .append(Figures.place(radius)).append("\" fill=\"none\" stroke=\"#000\"/>");
+        svg.append("<circle");
+        at("cx", x);
+        at("cy", y);
+        at("r", radius).append("/>");
         return this;
     }
 
     /** Words along the board's width. */
     Drawing text(double x, double y, Anchor anchor, String text) {
-        return text("x=\"" + Figures.place(x) + "\" y=\"" + Figures.place(y) + '"', anchor, text);
-    }
-
-    /** Words that are read from below. */
-    Drawing upwards(double x, double y, String text) {
-        return text("transform=\"translate(" + Figures.place(x) + ' ' + Figures.place(y) + ")rotate(-90)\"",
-                Anchor.MIDDLE, text);
-    }
-
-    private Drawing text(String where, Anchor anchor, String text) {
-        String anchored = switch (anchor) {
+        svg.append("<text");
+        at("x", x);
+        at("y", y).append(switch (anchor) {
             case START -> "";
             case MIDDLE -> " text-anchor=\"middle\"";
             case END -> " text-anchor=\"end\"";
-        };
-        svg.append("<text ").append(where).append(anchored).append('>').append(Entities.escape(text)).append("</text>");
+        }).append('>').append(Entities.escape(text)).append("</text>");
         return this;
     }
 
     /** An axis at the foot of a plot, its numbers and what they are. */
     Drawing bottomAxis(Ticks ticks, Scale scale, double left, double right, double y, String title) {
-        line(left, y, right, y);
+        StringBuilder hairs = new StringBuilder("M" + places(left, y) + 'H' + Figures.place(right));
+        for (double value : ticks.at()) {
+            hairs.append('M').append(places(scale.at(value), y)).append('v').append(TICK);
+        }
+        hairlines(hairs.toString());
         List<String> labels = ticks.labels();
         for (int i = 0; i < labels.size(); i++) {
-            double x = scale.at(ticks.at().get(i));
-            line(x, y, x, y + TICK);
-            text(x, y + 17, Anchor.MIDDLE, labels.get(i));
+            text(scale.at(ticks.at().get(i)), y + 17, Anchor.MIDDLE, labels.get(i));
         }
         return text((left + right) / 2, y + 34, Anchor.MIDDLE, title);
     }
 
     /** An axis at the left of a plot, its numbers and what they are. */
     Drawing leftAxis(Ticks ticks, Scale scale, double x, double top, double bottom, String title) {
-        line(x, top, x, bottom);
+        leftAxis(ticks, scale, x, top, bottom);
+        svg.append("<text transform=\"translate(").append(places(14, (top + bottom) / 2))
+                .append(")rotate(-90)\" text-anchor=\"middle\">").append(Entities.escape(title)).append("</text>");
+        return this;
+    }
+
+    /** The same without words. */
+    Drawing leftAxis(Ticks ticks, Scale scale, double x, double top, double bottom) {
+        StringBuilder hairs = new StringBuilder("M" + places(x, top) + 'V' + Figures.place(bottom));
+        for (double value : ticks.at()) {
+            hairs.append('M').append(places(x, scale.at(value))).append("h-").append(TICK);
+        }
+        hairlines(hairs.toString());
         List<String> labels = ticks.labels();
         for (int i = 0; i < labels.size(); i++) {
-            double y = scale.at(ticks.at().get(i));
-            line(x - TICK, y, x, y);
-            text(x - 7, y + 4.2, Anchor.END, labels.get(i));
+            text(x - 7, scale.at(ticks.at().get(i)) + 4.2, Anchor.END, labels.get(i));
         }
-        return upwards(14, (top + bottom) / 2, title);
+        return this;
     }
 
     /** A needle in its colour. */
     Drawing needle(Stroke stroke, Lab colour) {
-        svg.append("<path d=\"").append(stroke.path()).append("\" fill=\"").append(colour.toRgb().hex())
-                .append("\" stroke=\"#000\"/>");
+        svg.append("<path d=\"").append(stroke.path()).append("\" fill=\"").append(colour.toRgb().hex()).append("\"/>");
         return this;
     }
 

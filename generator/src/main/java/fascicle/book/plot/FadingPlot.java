@@ -87,7 +87,8 @@ public record FadingPlot(List<Point> points) {
         Scale up = Scale.even(change, BOTTOM, TOP);
         double highest = StrictMath.min(TOP, points.stream()
                 .mapToDouble(point -> up.at(point.difference()) - LENGTH).min().orElse(TOP));
-        Drawing drawing = new Drawing(WORD, WIDTH, highest, BOTTOM + 44, words.say("plot.fading-title"), said);
+        Drawing drawing = new Drawing(WORD, Drawing.Role.IMG, WIDTH, highest, BOTTOM + 44,
+                words.say("plot.fading-title"), said);
         drawing.begin("axes").bottomAxis(time, across, LEFT, RIGHT, BOTTOM,
                         words.say(weeks ? "plot.axis-weeks" : "plot.axis-days"))
                 .leftAxis(change, up, LEFT, TOP, BOTTOM, words.say("plot.axis-difference")).end();

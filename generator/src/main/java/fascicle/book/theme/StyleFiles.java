@@ -14,14 +14,17 @@ final class StyleFiles {
 
     private static final Pattern NOT_NEEDED = Pattern.compile("(?s)/\\*.*?\\*/|(?m)^[ \\t]+|(?<=\n)\n+");
 
+    /** What is quoted stays; space about signs that part rules, and after a colon, goes. */
+    private static final Pattern SPACE = Pattern.compile("(\"[^\"]*\"|'[^']*')|\\s*([{};,>])\\s*|(?<=[\\w-])(:)\\s+");
+
     private StyleFiles() {}
 
-    /** A style as the book publishes it: without comments and indents, since every page carries it. */
+    /** A style as the book publishes it: without comments and needless space, since every page carries it. */
     static byte[] lean(byte[] style) {
         String text = NOT_NEEDED.matcher(new String(style, StandardCharsets.UTF_8)).replaceAll("");
-        return text.strip().replaceAll("\n{2,}", "\n").replaceAll(" ?([{};]) ?", "$1").concat("\n").getBytes(StandardCharsets.UTF_8);
+        return SPACE.matcher(text.strip()).replaceAll("$1$2$3").replace(";}", "}").concat("\n")
+                .getBytes(StandardCharsets.UTF_8);
     }
-
 
     /**
      * A file that a style names.

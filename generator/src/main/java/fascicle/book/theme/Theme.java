@@ -29,7 +29,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
- * How a book looks: templates that lay pages out, and one style.
+ * How a book looks: templates that lay pages out, one style, and the look-up's own.
  *
  * <p>A theme's templates see page records and the book's words, and nothing else; everything they print is escaped.
  * Safe for use from several threads.
@@ -43,6 +43,9 @@ public final class Theme {
 
     /** The style a theme has. */
     static final String STYLE = "style.css";
+
+    /** What only the page has on which entries are looked up; a theme may do without. */
+    static final String LOOK_UP_STYLE = "look-up.css";
 
     private static final String STYLES = "style/";
 
@@ -66,6 +69,7 @@ public final class Theme {
         for (StyleFiles.Named named : StyleFiles.of(STYLE, style, faults)) {
             besideStyle.put(named.file(), required(source, named.file(), named.missing(STYLE), faults));
         }
+        lookUpStyle(source, faults);
         Map<String, String> texts = new TreeMap<>();
         for (String template : TEMPLATES) {
             String text = new String(required(source, template, faults), StandardCharsets.UTF_8);
@@ -80,6 +84,20 @@ public final class Theme {
         }
         if (!faults.isEmpty()) {
             throw new ThemeBroken(faults);
+        }
+    }
+
+    private void lookUpStyle(Source source, List<ThemeBroken.Fault> faults) {
+        try {
+            Optional<byte[]> found = source.file(LOOK_UP_STYLE);
+            if (found.isPresent()) {
+                besideStyle.put(LOOK_UP_STYLE, StyleFiles.lean(found.get()));
+                for (StyleFiles.Named named : StyleFiles.of(LOOK_UP_STYLE, found.get(), faults)) {
+                    besideStyle.put(named.file(), required(source, named.file(), named.missing(LOOK_UP_STYLE), faults));
+                }
+            }
+        } catch (IOException failed) {
+            faults.add(unreadable(LOOK_UP_STYLE, failed));
         }
     }
 
@@ -122,7 +140,8 @@ public final class Theme {
     public static Theme in(Path folder) throws ThemeBroken {
         Path last = folder.toAbsolutePath().normalize().getFileName();
         String called = last == null ? "" : last.toString().toLowerCase(Locale.ROOT);
-        return new Theme(called.matches("[a-z0-9-]+") ? called : "theme", file -> {
+        boolean plain = called.matches("[a-z0-9-]+") && !LOOK_UP_STYLE.equals(called + ".css");
+        return new Theme(plain ? called : "theme", file -> {
             Path path = folder.resolve(file);
             return Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS)
                     ? Optional.of(Files.readAllBytes(path)) : Optional.empty();
@@ -148,7 +167,7 @@ public final class Theme {
     }
 
     /**
-     * The faces and pictures that the style names, which the book publishes beside it.
+     * What the book publishes beside the style: the faces and pictures that it names, and the look-up's own style.
      *
      * @return addresses such as {@code style/alegreya.woff2}, in order
      */
@@ -157,16 +176,16 @@ public final class Theme {
     }
 
     /**
-     * A face or picture that the style names.
+     * A face or picture that the style names, or the look-up's own style.
      *
      * @param address one of {@link #besideStyle}
      * @return its bytes
-     * @throws IllegalArgumentException if the style names no such file
+     * @throws IllegalArgumentException if no such file lies beside the style
      */
     public byte[] fileBesideStyle(String address) {
         byte[] file = address.startsWith(STYLES) ? besideStyle.get(address.substring(STYLES.length())) : null;
         if (file == null) {
-            throw new IllegalArgumentException("the style names no such file: " + address);
+            throw new IllegalArgumentException("no such file lies beside the style: " + address);
         }
         return file.clone();
     }
@@ -207,9 +226,13 @@ public final class Theme {
             }
             faults.add(missing);
         } catch (IOException failed) {
-            faults.add(ThemeBroken.Fault.of(file, "expected a file that can be read: " + failed.getMessage()));
+            faults.add(unreadable(file, failed));
         }
         return new byte[0];
+    }
+
+    private static ThemeBroken.Fault unreadable(String file, IOException failed) {
+        return ThemeBroken.Fault.of(file, "expected a file that can be read: " + failed.getMessage());
     }
 
     private static Optional<Template> parsed(Configuration configuration, String template, List<ThemeBroken.Fault> faults) {

@@ -1,5 +1,6 @@
 package fascicle.book.theme;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -104,6 +105,25 @@ class ThemeTest {
             assertTrue(assertThrows(ThemeBroken.class, () -> Theme.in(folder)).getMessage()
                     .startsWith("style.css:1:1: error: found"), elsewhere);
         }
+    }
+
+    @Test
+    void whatOnlyTheLookUpNeedsIsPublishedBesideTheStyle() throws Exception {
+        Files.writeString(folder.resolve(Theme.LOOK_UP_STYLE), ".ask { color: red; }\n");
+        Theme theme = Theme.in(folder);
+        assertEquals(List.of("style/alegreya.woff2", "style/look-up.css"), theme.besideStyle());
+        assertEquals(".ask{color:red}\n", new String(theme.fileBesideStyle("style/look-up.css"), UTF_8));
+        Files.writeString(folder.resolve(Theme.LOOK_UP_STYLE), "\n@import \"x.css\"");
+        assertTrue(assertThrows(ThemeBroken.class, () -> Theme.in(folder)).getMessage()
+                .startsWith("look-up.css:2:1: error: found"));
+    }
+
+    @Test
+    void aStyleIsPublishedWithoutNeedlessSpaceAndWithEveryQuotedOne() throws Exception {
+        String style = "/* why */\n@media (a: b) {\n  .x > .y, .z { margin: 0 -1px calc(1px + 2px) ; content: \"a : { b\"; }\n}\n";
+        Files.writeString(folder.resolve(Theme.STYLE), style);
+        assertEquals("@media (a:b){.x>.y,.z{margin:0 -1px calc(1px + 2px);content:\"a : { b\"}}\n",
+                new String(Theme.in(folder).style(), UTF_8));
     }
 
     @Test

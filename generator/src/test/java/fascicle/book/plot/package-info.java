@@ -1,0 +1,5 @@
+/** Tests of plots. */
+@NullMarked
+package fascicle.book.plot;
+
+import org.jspecify.annotations.NullMarked;
