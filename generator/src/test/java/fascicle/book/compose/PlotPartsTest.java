@@ -8,6 +8,7 @@ import fascicle.book.SampleNotebook;
 import fascicle.book.address.Addresses;
 import fascicle.book.address.Shelf;
 import fascicle.book.figures.Figures;
+import fascicle.book.gallery.Gallery;
 import fascicle.book.page.Fact;
 import fascicle.book.page.Link;
 import fascicle.book.page.Plot;
@@ -38,7 +39,7 @@ class PlotPartsTest {
 
     private static Materials materials(Workings workings) {
         return new Materials(workings, Edition.STUDIO, new Addresses(workings, new Figures(Words.shipped())),
-                Words.shipped(), "style.css");
+                Gallery.EMPTY, Words.shipped(), "style.css");
     }
 
     /** The plots of one notebook. */
