@@ -57,7 +57,7 @@ final class NotebookFolder {
 
     /** What reads photographs and makes copies of them. */
     static Darkroom darkroom() {
-        return Darkroom.keeping(Darkroom.ofTheUser());
+        return Darkroom.keeping(Darkroom.usualFolder());
     }
 
     /** Refuses a notebook whose {@code notebook.yaml} could not be read, since everything rests on it. */
