@@ -18,6 +18,11 @@ public record LinearRgb(double red, double green, double blue) {
 
     private static final double HALF_STEP = 0.5 / 255;
 
+    /** From linear sRGB to XYZ, adapted from D65 to D50 by the linear Bradford transform. */
+    public static Matrix toXyzUnderD50() {
+        return Xyz.adaptation(Xyz.D65, Xyz.D50).times(TO_XYZ);
+    }
+
     /** The light of an sRGB colour. */
     public static LinearRgb of(Rgb colour) {
         return new LinearRgb(

@@ -25,6 +25,8 @@ public record Caution(Kind kind, String words) {
         /** The picture was made small and stored with loss. */
         PICTURE_SMALL,
         /** The patches of the chart do not fit their known colours. */
-        CHART_MISFIT
+        CHART_MISFIT,
+        /** The picture's colour profile cannot be read; its colours were taken as sRGB. */
+        PROFILE_UNREADABLE
     }
 }

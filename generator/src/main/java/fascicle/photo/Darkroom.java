@@ -21,12 +21,12 @@ public final class Darkroom {
 
     /** A picture's content and size, without decoding it. */
     public Picture picture(Path file) throws UnreadablePhotograph, IOException {
-        throw new UnreadablePhotograph("is not read yet");
+        return Photograph.read(file).picture();
     }
 
     /** Reads the colour of an area against the patches of a card. */
     public Sample sample(Path file, Area needles, List<Patch> card) throws UnreadablePhotograph, IOException {
-        throw new UnreadablePhotograph("is not read yet");
+        return Sampling.of(Photograph.read(file).negative(), needles, card);
     }
 
     /** An upright sRGB copy of at most so many pixels in width, as a JPEG without metadata. */

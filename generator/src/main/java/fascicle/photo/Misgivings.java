@@ -1,0 +1,116 @@
+package fascicle.photo;
+
+import fascicle.colour.Xyz;
+import fascicle.photo.Caution.Kind;
+import fascicle.photo.Sample.Against;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** What to heed about a colour read off a photograph, in words, the gravest first. */
+final class Misgivings {
+
+    /** Fewer pixels than these, and a few of them decide the colour; common practice, no source. */
+    private static final int FEWEST_OF_NEEDLES = 1000;
+    private static final int FEWEST_OF_CARD = 400;
+
+    /** Pictures with loss below this size have mostly been made small by a messenger; common practice, no source. */
+    private static final long SMALL_PICTURE = 1_000_000;
+
+    private final List<Caution> cautions = new ArrayList<>();
+
+    private Misgivings() {}
+
+    static List<Caution> about(Negative negative, Light needles, List<Known> patches, Correction correction) {
+        Misgivings misgivings = new Misgivings();
+        if (correction.against() == Against.NOTHING) {
+            misgivings.add(Kind.NO_CARD, "there is no card in the picture, so the colour is a judgement by eye: "
+                    + "photograph the needles beside a grey card");
+        }
+        misgivings.clipped(patches, needles);
+        if (correction.against() == Against.GREY_CARD) {
+            misgivings.cards(patches.stream().filter(Known::grey).toList(), negative.profile());
+        }
+        correction.leftOver().ifPresent(misgivings::leftOver);
+        misgivings.small(patches, needles);
+        misgivings.picture(negative);
+        return List.copyOf(misgivings.cautions);
+    }
+
+    private void clipped(List<Known> patches, Light needles) {
+        double bright = patches.stream().mapToDouble(patch -> patch.light().tooBright()).max().orElse(0);
+        double dark = patches.stream().mapToDouble(patch -> patch.light().tooDark()).max().orElse(0);
+        if (patches.stream().anyMatch(patch -> patch.light().clipped())) {
+            add(Kind.CARD_CLIPPED, cutOff("the card", bright, dark));
+        }
+        if (needles.clipped()) {
+            add(Kind.NEEDLES_CLIPPED, cutOff("the needles", needles.tooBright(), needles.tooDark()));
+        }
+    }
+
+    private static String cutOff(String what, double bright, double dark) {
+        return bright >= dark
+                ? percent(bright) + " % of " + what + " is so bright that its light is cut off: photograph again with "
+                        + "less exposure, or out of the glare"
+                : percent(dark) + " % of " + what + " is so dark, or so strong in colour, that its light is cut off: "
+                        + "photograph again in more light";
+    }
+
+    private void cards(List<Known> cards, Profile profile) {
+        cards.stream()
+                .flatMap(card -> CardTint.of(reading(card.light(), profile)).stream())
+                .findFirst()
+                .ifPresent(tint -> add(Kind.CARD_TINTED, "the card looks " + tint + ": the light is far from daylight, "
+                        + "or this is no grey card; photograph a grey card in daylight, or set the white balance"));
+        LightFall.of(cards, profile).ifPresent(words -> add(Kind.UNEVEN_LIGHT, words));
+    }
+
+    private void leftOver(double difference) {
+        if (difference > Certainty.AGAINST_CHART) {
+            add(Kind.CHART_MISFIT, "the patches of the chart lie " + String.format(Locale.ROOT, "%.1f", difference)
+                    + " from their known colours on average: see that each patch is marked where it lies and has its "
+                    + "own colour, and that light falls evenly");
+        }
+    }
+
+    private void small(List<Known> patches, Light needles) {
+        int card = patches.stream().mapToInt(patch -> patch.light().pixels()).min().orElse(FEWEST_OF_CARD);
+        if (needles.pixels() < FEWEST_OF_NEEDLES) {
+            add(Kind.AREA_SMALL, "the needles' area has only " + pixels(needles.pixels()) + " of the "
+                    + FEWEST_OF_NEEDLES + " that a colour needs: mark more of the needles, or photograph nearer");
+        } else if (card < FEWEST_OF_CARD) {
+            add(Kind.AREA_SMALL, "the card's area has only " + pixels(card) + " of the " + FEWEST_OF_CARD
+                    + " that it needs: mark more of the card, or photograph nearer");
+        }
+    }
+
+    private void picture(Negative negative) {
+        if (!negative.profile().understood()) {
+            add(Kind.PROFILE_UNREADABLE, "the picture's colour profile cannot be read, so its colours were taken as "
+                    + "sRGB: export the picture in sRGB, or use it as the camera saved it");
+        }
+        if (negative.kind() == FileKind.JPEG && (negative.pixels() < SMALL_PICTURE || negative.coarse())) {
+            add(Kind.PICTURE_SMALL, (negative.coarse()
+                    ? "the picture was stored with so much loss that colours suffer"
+                    : "the picture is only " + negative.uprightWidth() + " by " + negative.uprightHeight()
+                            + " pixels and was stored with loss")
+                    + ", as when it was sent by a messenger: use it as the camera saved it");
+        }
+    }
+
+    private static Xyz reading(Light light, Profile profile) {
+        return Xyz.of(profile.toXyz().times(light.red(), light.green(), light.blue()));
+    }
+
+    private static String pixels(int count) {
+        return count == 1 ? "1 pixel" : count + " pixels";
+    }
+
+    private static long percent(double share) {
+        return StrictMath.max(1, StrictMath.round(100 * share));
+    }
+
+    private void add(Kind kind, String words) {
+        cautions.add(new Caution(kind, words));
+    }
+}
