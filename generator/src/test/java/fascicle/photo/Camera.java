@@ -7,10 +7,10 @@ package fascicle.photo;
  * @param balance how far it makes the light's white a neutral one: 0 not at all, 1 wholly
  * @param exposure linear signal of a perfect white; above 1 it is cut off
  */
-record Camera(Light light, double balance, double exposure) {
+record Camera(Illuminant light, double balance, double exposure) {
 
     /** Wholly balanced, with some room above a white. */
-    static Camera in(Light light) {
+    static Camera in(Illuminant light) {
         return new Camera(light, 1, 0.85);
     }
 

@@ -32,14 +32,14 @@ class CautionsOfScenesTest {
     private Path folder;
 
     private static Scene daylight() {
-        return Scene.before(Camera.in(Light.D65), 5);
+        return Scene.before(Camera.in(Illuminant.D65), 5);
     }
 
     @Test
     void aGoodPictureHasNone() {
         assertEquals(List.of(), grey(daylight().needles(TAN).card(18)));
         assertEquals(List.of(), grey(daylight().light(0.03, 0.03).needles(TAN).card(18)));
-        assertEquals(List.of(), grey(Scene.before(Camera.in(Light.D50).balanced(0), 5).needles(TAN).card(18)),
+        assertEquals(List.of(), grey(Scene.before(Camera.in(Illuminant.D50).balanced(0), 5).needles(TAN).card(18)),
                 "a camera that leaves daylight yellow is no tinted card");
     }
 
@@ -53,7 +53,7 @@ class CautionsOfScenesTest {
 
     @Test
     void aWhiteCardBeyondTheCamera() {
-        Scene scene = Scene.before(Camera.in(Light.D65).exposed(1.3), 5).needles(Spectrum.of("7b4f2c")).card(90);
+        Scene scene = Scene.before(Camera.in(Illuminant.D65).exposed(1.3), 5).needles(Spectrum.of("7b4f2c")).card(90);
         assertEquals(List.of(CARD_CLIPPED), Album.kinds(new Album(folder).read(
                 taken(scene), Scene.INSIDE, List.of(Patch.grey(Scene.within(Scene.CARD), 90)))));
     }
@@ -61,7 +61,7 @@ class CautionsOfScenesTest {
     @Test
     void needlesBeyondTheCamera() {
         assertEquals(List.of(NEEDLES_CLIPPED),
-                grey(Scene.before(Camera.in(Light.D65).exposed(1.6), 5).needles(PALE).card(18)));
+                grey(Scene.before(Camera.in(Illuminant.D65).exposed(1.6), 5).needles(PALE).card(18)));
     }
 
     /** A few specks of gloss are what the outer tenths are left out for. */
@@ -107,15 +107,15 @@ class CautionsOfScenesTest {
         List<Patch> card = List.of(Patch.grey(Scene.within(Scene.CARD), 18));
         Album album = new Album(folder);
         assertTrue(Album.kinds(album.read(picture, new Area(99.99, 99.99, 0.01, 0.01), card)).contains(AREA_SMALL));
-        assertTrue(album.read(picture, new Area(0, 0, 100, 100), card).pixels() > 0.75 * 900 * 700);
+        assertTrue(album.read(picture, new Area(0, 0, 100, 100), card).pixels() > 0.75 * Scene.WIDTH * Scene.HEIGHT);
     }
 
     @Test
     void aSmallPictureStoredWithLoss() {
-        Canvas small = new Scene(320, 240, Camera.in(Light.D65), 5).needles(TAN).card(18).taken();
+        Canvas small = new Scene(320, 240, Camera.in(Illuminant.D65), 5).needles(TAN).card(18).taken();
         Album album = new Album(folder);
-        assertTrue(Album.kinds(album.againstGrey(Photograph.of(small).quality(0.6).jpeg())).contains(PICTURE_SMALL));
-        assertFalse(Album.kinds(album.againstGrey(Photograph.of(small).png())).contains(PICTURE_SMALL), "no loss");
+        assertTrue(Album.kinds(album.againstGrey(Exposure.of(small).quality(0.6).jpeg())).contains(PICTURE_SMALL));
+        assertFalse(Album.kinds(album.againstGrey(Exposure.of(small).png())).contains(PICTURE_SMALL), "no loss");
     }
 
     @Test
@@ -145,7 +145,7 @@ class CautionsOfScenesTest {
                 daylight().needles(TAN).needles(new Area(5, 10, 20, 80), Spectrum.of("7b4f2c"), 0.25).card(18)));
         assertTrue(even.unlevelness() < 2, () -> "even " + even.unlevelness());
         assertTrue(uneven.unlevelness() > 2 * even.unlevelness() + 3, () -> "uneven " + uneven.unlevelness());
-        assertTrue(even.pixels() > 0.75 * 0.3 * 0.6 * 900 * 700 && even.pixels() < 0.85 * 0.3 * 0.6 * 900 * 700,
+        assertTrue(even.pixels() > 0.75 * 0.3 * 0.6 * Scene.WIDTH * Scene.HEIGHT && even.pixels() < 0.85 * 0.3 * 0.6 * Scene.WIDTH * Scene.HEIGHT,
                 () -> "a tenth is left out at both ends: " + even.pixels());
     }
 
@@ -185,6 +185,6 @@ class CautionsOfScenesTest {
     }
 
     private static byte[] taken(Scene scene) {
-        return Photograph.of(scene.taken()).jpeg();
+        return Exposure.of(scene.taken()).jpeg();
     }
 }

@@ -102,7 +102,7 @@ final class DemonstrationPhotographs {
         canvas.tint(EXPOSURE * balance.red(), EXPOSURE * balance.green(), EXPOSURE * balance.blue());
         canvas.slope(0.03, -0.04);
         canvas.grain(0.25, shot.seed());
-        Photograph photograph = Photograph.of(canvas);
+        Exposure photograph = Exposure.of(canvas);
         Files.write(notebook.resolve(shot.file()),
                 (shot.tellsItsPlace() ? photograph.tellingItsPlace() : photograph).jpeg());
         shot.laid().forEach(one -> System.out.println(
@@ -171,7 +171,7 @@ final class DemonstrationPhotographs {
 
     /** Linear sRGB of a colour under D50. */
     private static double[] linear(Lab lab) {
-        double[] white = Light.D50.white();
+        double[] white = Illuminant.D50.white();
         double y = (lab.lightness() + 16) / 116;
         double[] shares = {y + lab.a() / 500, y, y - lab.b() / 200};
         double[] xyz = new double[3];

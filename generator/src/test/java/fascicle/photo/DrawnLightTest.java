@@ -23,7 +23,7 @@ class DrawnLightTest {
             double[] row = new double[Spectrum.BANDS];
             double sum = 0;
             for (int band = 0; band < Spectrum.BANDS; band++) {
-                double power = Light.D65.power(band);
+                double power = Illuminant.D65.power(band);
                 row[band] = RgbSpace.SRGB.linear(new double[] {
                     power * PUBLISHED.column("x")[band], power * PUBLISHED.column("y")[band],
                     power * PUBLISHED.column("z")[band]
@@ -40,18 +40,18 @@ class DrawnLightTest {
     /** Chromaticities by CIE 15:2004, table T.3; the ends of the spectrum that are left out move the fourth decimal. */
     @Test
     void lightsHaveTheirChromaticities() {
-        assertChromaticity(0.34567, 0.35850, Light.D50);
-        assertChromaticity(0.31272, 0.32903, Light.D65);
-        assertChromaticity(0.44758, 0.40745, Light.A);
+        assertChromaticity(0.34567, 0.35850, Illuminant.D50);
+        assertChromaticity(0.31272, 0.32903, Illuminant.D65);
+        assertChromaticity(0.44758, 0.40745, Illuminant.A);
     }
 
     /** Relative power at 400, 500, 600 and 700 nm by CIE 15:2004, table T.1. */
     @Test
     void theLampIsThatOfTheTable() {
-        assertEquals(14.7080, Light.A.power(2), 5e-5);
-        assertEquals(59.8611, Light.A.power(12), 5e-5);
-        assertEquals(129.043, Light.A.power(22), 5e-4);
-        assertEquals(198.261, Light.A.power(32), 5e-4);
+        assertEquals(14.7080, Illuminant.A.power(2), 5e-5);
+        assertEquals(59.8611, Illuminant.A.power(12), 5e-5);
+        assertEquals(129.043, Illuminant.A.power(22), 5e-4);
+        assertEquals(198.261, Illuminant.A.power(32), 5e-4);
     }
 
     /** The reflectances were made so that under D65 they have these sRGB colours. */
@@ -120,7 +120,7 @@ class DrawnLightTest {
         }
     }
 
-    private static void assertChromaticity(double x, double y, Light light) {
+    private static void assertChromaticity(double x, double y, Illuminant light) {
         double[] white = light.white();
         double sum = white[0] + white[1] + white[2];
         assertEquals(x, white[0] / sum, 3e-4, light.name());

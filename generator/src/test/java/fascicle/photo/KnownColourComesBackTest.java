@@ -26,7 +26,7 @@ class KnownColourComesBackTest {
     void withOneGreyCardInDaylight() {
         var misses = new TreeMap<String, Double>();
         for (String name : Spectrum.names()) {
-            for (Light light : List.of(Light.D50, Light.D65)) {
+            for (Illuminant light : List.of(Illuminant.D50, Illuminant.D65)) {
                 Camera camera = Camera.in(light);
                 long seed = name.hashCode();
                 misses.put(name + " balanced " + light, missOfGrey(name, Scene.before(camera, seed)));
@@ -46,20 +46,20 @@ class KnownColourComesBackTest {
         var misses = new TreeMap<String, Double>();
         for (String name : Spectrum.names()) {
             long seed = name.hashCode();
-            misses.put(name + " balanced", missOfChart(name, Scene.before(Camera.in(Light.A), seed)));
+            misses.put(name + " balanced", missOfChart(name, Scene.before(Camera.in(Illuminant.A), seed)));
             misses.put(name + " balanced in part", missOfChart(name,
-                    Scene.before(Camera.in(Light.A).balanced(0.7).exposed(0.6), seed + 1).light(-0.03, 0.03)));
+                    Scene.before(Camera.in(Illuminant.A).balanced(0.7).exposed(0.6), seed + 1).light(-0.03, 0.03)));
         }
         assertEquals(List.of(), above(3, misses));
     }
 
     private double missOfGrey(String name, Scene scene) {
-        byte[] picture = Photograph.of(scene.needles(Spectrum.of(name)).card(18).taken()).jpeg();
+        byte[] picture = Exposure.of(scene.needles(Spectrum.of(name)).card(18).taken()).jpeg();
         return miss(name, new Album(folder).againstGrey(picture), Sample.Against.GREY_CARD);
     }
 
     private double missOfChart(String name, Scene scene) {
-        byte[] picture = Photograph.of(
+        byte[] picture = Exposure.of(
                 scene.needles(Spectrum.of(name)).chart(Album.CHART, Spectrum.chart()).taken()).jpeg();
         Sample sample = new Album(folder).againstChart(picture);
         assertTrue(sample.leftOver().orElseThrow() < 3, () -> name + " " + sample);

@@ -43,8 +43,8 @@ record Spectrum(double[] bands) {
 
     /** The known colour: Lab under D50 (CIE 15:2004), from the sums over the bands. */
     Lab lab() {
-        double[] xyz = Light.D50.tristimulus(this);
-        double[] white = Light.D50.white();
+        double[] xyz = Illuminant.D50.tristimulus(this);
+        double[] white = Illuminant.D50.white();
         double x = compress(xyz[0] / white[0]);
         double y = compress(xyz[1] / white[1]);
         double z = compress(xyz[2] / white[2]);

@@ -33,9 +33,9 @@ class UnusablePhotographsTest {
     @TempDir
     private Path folder;
 
-    private static Photograph good() {
-        return Photograph.of(
-                new Scene(400, 300, Camera.in(Light.D65), 3).needles(Spectrum.of("b7410e")).card(18).taken());
+    private static Exposure good() {
+        return Exposure.of(
+                new Scene(400, 300, Camera.in(Illuminant.D65), 3).needles(Spectrum.of("b7410e")).card(18).taken());
     }
 
     @Test
@@ -105,30 +105,31 @@ class UnusablePhotographsTest {
         byte[] jpeg = JPEG.clone();
         int frame = PhotographFilesTest.indexOf(jpeg, new byte[] {(byte) 0xff, (byte) 0xc0});
         ByteBuffer.wrap(jpeg).putShort(frame + 5, (short) 10000).putShort(frame + 7, (short) 20000);
-        assertRefused(jpeg, "megapixels", "200");
+        assertRefused(jpeg, "20000 by 10000", "million");
         assertRefused(png(ByteBuffer.allocate(13).putInt(50000).putInt(50000).put((byte) 8).put((byte) 2).array(),
-                packed(1 << 20)), "megapixels");
+                packed(1 << 20)), "50000 by 50000", "million");
     }
 
     /** A profile that unpacks to a thousand times its size must not fill the memory. */
     @Test
     void aProfileThatSwells() {
         byte[] profile = packed(200 << 20);
-        byte[] chunk = Photograph.chunk("iCCP",
+        byte[] chunk = Exposure.chunk("iCCP",
                 ByteBuffer.allocate(7 + profile.length).put(text("drawn\0\0")).put(profile).array());
         byte[] swollen = ByteBuffer.allocate(PNG.length + chunk.length)
                 .put(PNG, 0, 33).put(chunk).put(PNG, 33, PNG.length - 33).array();
-        assertRefused(swollen, "profile");
+        assertTimeoutPreemptively(Duration.ofSeconds(20), () -> assertReadAsSrgb(swollen));
     }
 
+    /** What has no sound profile is taken for sRGB, and that is told. */
     @Test
     void damagedProfiles() {
         byte[] profile = ColourProfile.withFormula(RgbSpace.DISPLAY_P3);
         byte[] beyond = profile.clone();
         ByteBuffer.wrap(beyond).putInt(128 + 4 + 4 + 12 * 6, 1 << 30);
         for (byte[] damaged : List.of(new byte[300], Arrays.copyOf(profile, 200), beyond, text("no profile at all"))) {
-            assertRefused(good().in(RgbSpace.DISPLAY_P3, damaged).jpeg(), "profile");
-            assertRefused(good().in(RgbSpace.DISPLAY_P3, damaged).png(), "profile");
+            assertReadAsSrgb(good().in(RgbSpace.SRGB, damaged).jpeg());
+            assertReadAsSrgb(good().in(RgbSpace.SRGB, damaged).png());
         }
     }
 
@@ -190,7 +191,13 @@ class UnusablePhotographsTest {
         assertRefused(folder.resolve("nowhere.jpg"), "not there");
     }
 
-    /** Refused as a sample, as a copy to publish, and in its size, and each in the same words. */
+    private void assertReadAsSrgb(byte[] picture) {
+        Album album = new Album(folder);
+        Sample sample = album.againstGrey(picture);
+        assertTrue(Album.kinds(sample).contains(Caution.Kind.PROFILE_UNREADABLE));
+        assertEquals(album.againstGrey(picture[0] == (byte) 0x89 ? PNG : JPEG).lab(), sample.lab());
+    }
+
     private void assertRefused(byte[] content, String... words) {
         assertRefused(new Album(folder).keep("picture.jpg", content), words);
     }
@@ -225,7 +232,7 @@ class UnusablePhotographsTest {
     private static byte[] with(byte[] exif) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         out.write(JPEG, 0, 2);
-        Photograph.segment(out, 0xe1, text("Exif\0\0"), exif);
+        Exposure.segment(out, 0xe1, text("Exif\0\0"), exif);
         out.write(JPEG, 2, JPEG.length - 2);
         return out.toByteArray();
     }
@@ -250,7 +257,7 @@ class UnusablePhotographsTest {
         byte[] plain = bytes.toByteArray();
         ByteArrayOutputStream marked = new ByteArrayOutputStream();
         marked.write(plain, 0, 2);
-        Photograph.segment(marked, 0xee, text("Adobe"), new byte[] {0, 100, 0, 0, 0, 0, (byte) transform});
+        Exposure.segment(marked, 0xee, text("Adobe"), new byte[] {0, 100, 0, 0, 0, 0, (byte) transform});
         marked.write(plain, 2, plain.length - 2);
         return marked.toByteArray();
     }
@@ -264,9 +271,9 @@ class UnusablePhotographsTest {
     private static byte[] png(byte[] header, byte[] pixels) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         out.writeBytes(text("\u0089PNG\r\n\u001a\n"));
-        out.writeBytes(Photograph.chunk("IHDR", header));
-        out.writeBytes(Photograph.chunk("IDAT", pixels));
-        out.writeBytes(Photograph.chunk("IEND", new byte[0]));
+        out.writeBytes(Exposure.chunk("IHDR", header));
+        out.writeBytes(Exposure.chunk("IDAT", pixels));
+        out.writeBytes(Exposure.chunk("IEND", new byte[0]));
         return out.toByteArray();
     }
 

@@ -1,7 +1,7 @@
 package fascicle.photo;
 
 /** A light to photograph by, and how the standard observer sees things in it. */
-enum Light {
+enum Illuminant {
     /** Daylight of 5003 K. */
     D50 {
         @Override
