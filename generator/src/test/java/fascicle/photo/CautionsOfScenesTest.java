@@ -87,7 +87,10 @@ class CautionsOfScenesTest {
 
     @Test
     void lightThatFallsOffAcrossOneCard() {
-        assertEquals(List.of(UNEVEN_LIGHT), grey(daylight().light(1.2, 0).needles(Spectrum.of("7b4f2c")).card(18)));
+        Area wide = new Area(50, 30, 46, 36);
+        Scene uneven = daylight().light(1.2, 0).needles(Spectrum.of("7b4f2c")).card(wide, Spectrum.grey(18));
+        assertEquals(List.of(UNEVEN_LIGHT),
+                kinds(taken(uneven), Scene.INSIDE, List.of(Patch.grey(Scene.within(wide), 18))));
     }
 
     @Test

@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Arrays;
@@ -52,10 +53,10 @@ class UnusablePhotographsTest {
     void picturesWhoseEndIsEmpty() {
         byte[] half = JPEG.clone();
         Arrays.fill(half, half.length / 2, half.length, (byte) 0);
-        assertRefused(half, "cut off");
+        assertRefused(half, "copy it");
         byte[] halfPng = PNG.clone();
         Arrays.fill(halfPng, halfPng.length / 2, halfPng.length, (byte) 0);
-        assertRefused(halfPng, "cut off");
+        assertRefused(halfPng, "copy it");
     }
 
     @Test
@@ -185,10 +186,14 @@ class UnusablePhotographsTest {
     }
 
     @Test
-    void aFolderAndAMissingFile() throws IOException {
-        Path named = Files.createDirectory(folder.resolve("folder.jpg"));
-        assertRefused(named, "folder");
-        assertRefused(folder.resolve("nowhere.jpg"), "not there");
+    void aFolder() throws IOException {
+        assertRefused(Files.createDirectory(folder.resolve("folder.jpg")), "folder");
+    }
+
+    /** A file that is not there is no picture that cannot be read: whoever named it tells. */
+    @Test
+    void aMissingFile() {
+        assertThrows(NoSuchFileException.class, () -> Darkroom.withoutCache().picture(folder.resolve("nowhere.jpg")));
     }
 
     private void assertReadAsSrgb(byte[] picture) {
