@@ -68,14 +68,17 @@ class KnownColourComesBackTest {
         return miss(name, canvas, sample);
     }
 
-    /** How far it missed; the cautions must be right too. */
+    /**
+     * How far it missed. The cautions must be right too: none where nothing is cut off, and one where a fifth is; between
+     * them a JPEG, which mixes neighbours' colours, may have mended it.
+     */
     private static double miss(String name, Canvas canvas, Sample sample) {
         double beyond = canvas.beyondTheCamera(Scene.INSIDE);
         List<Caution.Kind> kinds = Album.kinds(sample);
         if (beyond < 0.01 || !kinds.isEmpty()) {
             assertEquals(beyond < 0.01 ? List.of() : List.of(Caution.Kind.NEEDLES_CLIPPED), kinds, name);
         }
-        assertTrue(beyond < 0.1 || !kinds.isEmpty(), () -> name + ": a share of " + beyond + " is cut off, unsaid");
+        assertTrue(beyond < 0.2 || !kinds.isEmpty(), () -> name + ": a share of " + beyond + " is cut off, unsaid");
         return ColourDifference.ciede2000(Spectrum.of(name).lab(), sample.lab());
     }
 
