@@ -1,0 +1,83 @@
+package fascicle.photo;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+
+/**
+ * What was found in photographs before: by their content, the question asked of it, and the method of answering.
+ *
+ * <p>A file's content is known again by its place, its size and the time of its last change, so that a thousand
+ * photographs need not be read to learn that none has changed.
+ */
+final class Memory {
+
+    /** To be raised whenever a reading or a print of the same file would come out otherwise. */
+    private static final String METHOD = "method 1";
+
+    private final Drawer drawer;
+
+    Memory(Path folder) {
+        drawer = new Drawer(folder);
+    }
+
+    Optional<Picture> picture(Path file) throws IOException {
+        return drawer.find(identity(file)).map(KeptText::picture);
+    }
+
+    void keep(String identity, Picture picture) {
+        drawer.keep(identity, KeptText.of(picture));
+    }
+
+    Optional<Sample> sample(Picture picture, Area needles, List<Patch> card) {
+        return drawer.find(question(picture, needles, card)).map(KeptText::sample);
+    }
+
+    void keep(Picture picture, Area needles, List<Patch> card, Sample sample) {
+        drawer.keep(question(picture, needles, card), KeptText.of(sample));
+    }
+
+    Optional<byte[]> print(Picture picture, int width) {
+        return drawer.find(question(picture, width));
+    }
+
+    void keep(Picture picture, int width, byte[] print) {
+        drawer.keep(question(picture, width), print);
+    }
+
+    /** What tells a file from itself after a change; taken before it is read. */
+    static String identity(Path file) throws IOException {
+        BasicFileAttributes attributes = Files.readAttributes(file, BasicFileAttributes.class);
+        return METHOD + " file " + attributes.size() + ' ' + attributes.lastModifiedTime().to(TimeUnit.NANOSECONDS)
+                + ' ' + file.toAbsolutePath().normalize();
+    }
+
+    private static String question(Picture picture, Area needles, List<Patch> card) {
+        StringBuilder question = new StringBuilder(METHOD + " sample " + picture.hash() + text(needles));
+        for (Patch patch : card) {
+            question.append(" patch").append(text(patch.at()));
+            append(question, patch.known().lightness(), patch.known().a(), patch.known().b());
+        }
+        return question.toString();
+    }
+
+    private static String question(Picture picture, int width) {
+        return METHOD + " print " + picture.hash() + ' ' + width;
+    }
+
+    private static String text(Area area) {
+        StringBuilder text = new StringBuilder();
+        append(text, area.x(), area.y(), area.width(), area.height());
+        return text.toString();
+    }
+
+    private static void append(StringBuilder text, double... figures) {
+        for (double figure : figures) {
+            text.append(' ').append(KeptText.exact(figure));
+        }
+    }
+}
