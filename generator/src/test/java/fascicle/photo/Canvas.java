@@ -29,6 +29,21 @@ final class Canvas {
         return light[3 * (y * width + x) + channel];
     }
 
+    /** The share of an area's pixels of which a channel falls outside what 8 bits can tell, above 254 or below 1. */
+    double beyondTheCamera(Area area) {
+        int count = 0;
+        int beyond = 0;
+        for (int y = (int) (area.y() * height / 100); y < (area.y() + area.height()) * height / 100; y++) {
+            for (int x = (int) (area.x() * width / 100); x < (area.x() + area.width()) * width / 100; x++) {
+                float least = StrictMath.min(at(x, y, 0), StrictMath.min(at(x, y, 1), at(x, y, 2)));
+                float most = StrictMath.max(at(x, y, 0), StrictMath.max(at(x, y, 1), at(x, y, 2)));
+                count++;
+                beyond += least < RgbSpace.decode(1 / 255.0) || most > RgbSpace.decode(254 / 255.0) ? 1 : 0;
+            }
+        }
+        return (double) beyond / count;
+    }
+
     /** Covers a pixel in part; outside the picture nothing happens. */
     void cover(int x, int y, double[] colour, double share) {
         if (share > 0 && x >= 0 && y >= 0 && x < width && y < height) {

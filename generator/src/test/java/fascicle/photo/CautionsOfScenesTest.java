@@ -87,7 +87,10 @@ class CautionsOfScenesTest {
 
     @Test
     void lightThatFallsOffAcrossOneCard() {
-        assertEquals(List.of(UNEVEN_LIGHT), grey(daylight().light(1.2, 0).needles(Spectrum.of("7b4f2c")).card(18)));
+        Area wide = new Area(50, 30, 46, 36);
+        Scene uneven = daylight().light(1.2, 0).needles(Spectrum.of("7b4f2c")).card(wide, Spectrum.grey(18));
+        assertEquals(List.of(UNEVEN_LIGHT),
+                kinds(taken(uneven), Scene.INSIDE, List.of(Patch.grey(Scene.within(wide), 18))));
     }
 
     @Test
@@ -107,15 +110,15 @@ class CautionsOfScenesTest {
         List<Patch> card = List.of(Patch.grey(Scene.within(Scene.CARD), 18));
         Album album = new Album(folder);
         assertTrue(Album.kinds(album.read(picture, new Area(99.99, 99.99, 0.01, 0.01), card)).contains(AREA_SMALL));
-        assertTrue(album.read(picture, new Area(0, 0, 100, 100), card).pixels() > 0.75 * 900 * 700);
+        assertTrue(album.read(picture, new Area(0, 0, 100, 100), card).pixels() > 0.75 * Scene.WIDTH * Scene.HEIGHT);
     }
 
     @Test
     void aSmallPictureStoredWithLoss() {
         Canvas small = new Scene(320, 240, Camera.in(Illuminant.D65), 5).needles(TAN).card(18).taken();
         Album album = new Album(folder);
-        assertTrue(Album.kinds(album.againstGrey(Snapshot.of(small).quality(0.6).jpeg())).contains(PICTURE_SMALL));
-        assertFalse(Album.kinds(album.againstGrey(Snapshot.of(small).png())).contains(PICTURE_SMALL), "no loss");
+        assertTrue(Album.kinds(album.againstGrey(Exposure.of(small).quality(0.6).jpeg())).contains(PICTURE_SMALL));
+        assertFalse(Album.kinds(album.againstGrey(Exposure.of(small).png())).contains(PICTURE_SMALL), "no loss");
     }
 
     @Test
@@ -145,7 +148,7 @@ class CautionsOfScenesTest {
                 daylight().needles(TAN).needles(new Area(5, 10, 20, 80), Spectrum.of("7b4f2c"), 0.25).card(18)));
         assertTrue(even.unlevelness() < 2, () -> "even " + even.unlevelness());
         assertTrue(uneven.unlevelness() > 2 * even.unlevelness() + 3, () -> "uneven " + uneven.unlevelness());
-        assertTrue(even.pixels() > 0.75 * 0.3 * 0.6 * 900 * 700 && even.pixels() < 0.85 * 0.3 * 0.6 * 900 * 700,
+        assertTrue(even.pixels() > 0.75 * 0.3 * 0.6 * Scene.WIDTH * Scene.HEIGHT && even.pixels() < 0.85 * 0.3 * 0.6 * Scene.WIDTH * Scene.HEIGHT,
                 () -> "a tenth is left out at both ends: " + even.pixels());
     }
 
@@ -185,6 +188,6 @@ class CautionsOfScenesTest {
     }
 
     private static byte[] taken(Scene scene) {
-        return Snapshot.of(scene.taken()).jpeg();
+        return Exposure.of(scene.taken()).jpeg();
     }
 }

@@ -102,7 +102,7 @@ final class DemonstrationPhotographs {
         canvas.tint(EXPOSURE * balance.red(), EXPOSURE * balance.green(), EXPOSURE * balance.blue());
         canvas.slope(0.03, -0.04);
         canvas.grain(0.25, shot.seed());
-        Snapshot photograph = Snapshot.of(canvas);
+        Exposure photograph = Exposure.of(canvas);
         Files.write(notebook.resolve(shot.file()),
                 (shot.tellsItsPlace() ? photograph.tellingItsPlace() : photograph).jpeg());
         shot.laid().forEach(one -> System.out.println(

@@ -54,21 +54,31 @@ class KnownColourComesBackTest {
     }
 
     private double missOfGrey(String name, Scene scene) {
-        byte[] picture = Snapshot.of(scene.needles(Spectrum.of(name)).card(18).taken()).jpeg();
-        return miss(name, new Album(folder).againstGrey(picture), Sample.Against.GREY_CARD);
+        Canvas canvas = scene.needles(Spectrum.of(name)).card(18).taken();
+        Sample sample = new Album(folder).againstGrey(Exposure.of(canvas).jpeg());
+        assertEquals(Sample.Against.GREY_CARD, sample.against());
+        return miss(name, canvas, sample);
     }
 
     private double missOfChart(String name, Scene scene) {
-        byte[] picture = Snapshot.of(
-                scene.needles(Spectrum.of(name)).chart(Album.CHART, Spectrum.chart()).taken()).jpeg();
-        Sample sample = new Album(folder).againstChart(picture);
+        Canvas canvas = scene.needles(Spectrum.of(name)).chart(Album.CHART, Spectrum.chart()).taken();
+        Sample sample = new Album(folder).againstChart(Exposure.of(canvas).jpeg());
+        assertEquals(Sample.Against.CHART, sample.against());
         assertTrue(sample.leftOver().orElseThrow() < 3, () -> name + " " + sample);
-        return miss(name, sample, Sample.Against.CHART);
+        return miss(name, canvas, sample);
     }
 
-    private static double miss(String name, Sample sample, Sample.Against against) {
-        assertEquals(against, sample.against());
-        assertEquals(List.of(), sample.cautions(), name);
+    /**
+     * How far it missed. The cautions must be right too: none where nothing is cut off, and one where a fifth is; between
+     * them a JPEG, which mixes neighbours' colours, may have mended it.
+     */
+    private static double miss(String name, Canvas canvas, Sample sample) {
+        double beyond = canvas.beyondTheCamera(Scene.INSIDE);
+        List<Caution.Kind> kinds = Album.kinds(sample);
+        if (beyond < 0.01 || !kinds.isEmpty()) {
+            assertEquals(beyond < 0.01 ? List.of() : List.of(Caution.Kind.NEEDLES_CLIPPED), kinds, name);
+        }
+        assertTrue(beyond < 0.2 || !kinds.isEmpty(), () -> name + ": a share of " + beyond + " is cut off, unsaid");
         return ColourDifference.ciede2000(Spectrum.of(name).lab(), sample.lab());
     }
 

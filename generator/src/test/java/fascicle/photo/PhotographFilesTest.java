@@ -32,7 +32,7 @@ class PhotographFilesTest {
 
     @Test
     void coloursOfAJpegAreStoredAtHalfTheSize() {
-        byte[] jpeg = Snapshot.of(redAndBlue()).jpeg();
+        byte[] jpeg = Exposure.of(redAndBlue()).jpeg();
         int frame = indexOf(jpeg, new byte[] {(byte) 0xff, (byte) 0xc0});
         assertEquals(3, jpeg[frame + 9]);
         assertEquals(0x22, jpeg[frame + 11], "the sampling of Y beside that of Cb and Cr");
@@ -41,24 +41,24 @@ class PhotographFilesTest {
 
     @Test
     void aJpegInPassesIsOne() {
-        assertTrue(indexOf(Snapshot.of(redAndBlue()).inPasses().jpeg(), new byte[] {(byte) 0xff, (byte) 0xc2}) > 0);
+        assertTrue(indexOf(Exposure.of(redAndBlue()).inPasses().jpeg(), new byte[] {(byte) 0xff, (byte) 0xc2}) > 0);
     }
 
     /** Held with its right side down, a phone stores the picture's left side as the first line (Exif 2.3, 4.6.4). */
     @Test
     void pixelsLieAsTheOrientationSays() throws IOException {
-        assertEquals(64, read(Snapshot.of(redAndBlue()).lying(3).jpeg()).getWidth());
-        var onItsSide = read(Snapshot.of(redAndBlue()).lying(8).jpeg());
+        assertEquals(64, read(Exposure.of(redAndBlue()).lying(3).jpeg()).getWidth());
+        var onItsSide = read(Exposure.of(redAndBlue()).lying(8).jpeg());
         assertEquals(32, onItsSide.getWidth());
         assertTrue((onItsSide.getRGB(16, 4) >> 16 & 255) > 240, "the first line is the left side, which is red");
-        assertTrue((read(Snapshot.of(redAndBlue()).lying(6).jpeg()).getRGB(16, 4) & 255) > 240);
-        assertTrue((read(Snapshot.of(redAndBlue()).lying(2).jpeg()).getRGB(4, 16) & 255) > 240);
+        assertTrue((read(Exposure.of(redAndBlue()).lying(6).jpeg()).getRGB(16, 4) & 255) > 240);
+        assertTrue((read(Exposure.of(redAndBlue()).lying(2).jpeg()).getRGB(4, 16) & 255) > 240);
     }
 
     @Test
     void anotherReaderFindsTheProfile() throws IOException {
         byte[] profile = ColourProfile.withFormula(RgbSpace.DISPLAY_P3);
-        byte[] jpeg = Snapshot.of(redAndBlue()).in(RgbSpace.DISPLAY_P3, profile).jpeg();
+        byte[] jpeg = Exposure.of(redAndBlue()).in(RgbSpace.DISPLAY_P3, profile).jpeg();
         try (ImageInputStream in = ImageIO.createImageInputStream(new ByteArrayInputStream(jpeg))) {
             var reader = ImageIO.getImageReaders(in).next();
             reader.setInput(in);
@@ -72,7 +72,7 @@ class PhotographFilesTest {
             byte[] expected = ICC_Profile.getInstance(profile).getData(red);
             assertTrue(reds.stream().anyMatch(found -> Arrays.equals(expected, found)));
         }
-        byte[] png = Snapshot.of(redAndBlue()).in(RgbSpace.DISPLAY_P3, profile).png();
+        byte[] png = Exposure.of(redAndBlue()).in(RgbSpace.DISPLAY_P3, profile).png();
         assertTrue(indexOf(png, "iCCP".getBytes(StandardCharsets.US_ASCII)) > 0);
         assertEquals(64, read(png).getWidth());
     }

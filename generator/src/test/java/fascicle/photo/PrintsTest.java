@@ -21,8 +21,8 @@ class PrintsTest {
     @TempDir
     private Path folder;
 
-    private static Snapshot good() {
-        return Snapshot.of(
+    private static Exposure good() {
+        return Exposure.of(
                 Scene.before(Camera.in(Illuminant.D65), 3).needles(Spectrum.of("9e2b25")).card(18).taken());
     }
 
@@ -39,14 +39,14 @@ class PrintsTest {
 
     @Test
     void uprightAndInSrgbHoweverItWasHeld() throws Exception {
-        BufferedImage plain = image(print(good().jpeg(), 450));
-        assertEquals(450, plain.getWidth());
-        assertEquals(350, plain.getHeight());
-        Snapshot wide = good().in(RgbSpace.DISPLAY_P3, ColourProfile.withFormula(RgbSpace.DISPLAY_P3));
+        BufferedImage plain = image(print(good().jpeg(), 580));
+        assertEquals(580, plain.getWidth());
+        assertEquals(435, plain.getHeight());
+        Exposure wide = good().in(RgbSpace.DISPLAY_P3, ColourProfile.withFormula(RgbSpace.DISPLAY_P3));
         for (int orientation = 1; orientation <= 8; orientation++) {
-            BufferedImage held = image(print(wide.lying(orientation).jpeg(), 450));
-            assertEquals(450, held.getWidth(), "orientation " + orientation);
-            assertEquals(350, held.getHeight(), "orientation " + orientation);
+            BufferedImage held = image(print(wide.lying(orientation).jpeg(), 580));
+            assertEquals(580, held.getWidth(), "orientation " + orientation);
+            assertEquals(435, held.getHeight(), "orientation " + orientation);
             for (Area area : List.of(Scene.INSIDE, Scene.within(Scene.CARD))) {
                 assertTrue(ColourDifference.ciede2000(mean(plain, area), mean(held, area)) < 0.7,
                         "orientation " + orientation);
@@ -57,8 +57,8 @@ class PrintsTest {
     /** A copy is made smaller, never larger. */
     @Test
     void neverWiderThanItWas() throws Exception {
-        assertEquals(900, image(print(good().jpeg(), 4000)).getWidth());
-        assertEquals(900, image(print(good().png(), 900)).getWidth());
+        assertEquals(Scene.WIDTH, image(print(good().jpeg(), 4000)).getWidth());
+        assertEquals(Scene.WIDTH, image(print(good().png(), Scene.WIDTH)).getWidth());
     }
 
     /** The light of a fine pattern is that of its parts in linear light, and does not darken as it is made smaller. */
@@ -71,7 +71,7 @@ class PrintsTest {
                 stripes.cover(x, y, new double[] {light, light, light}, 1);
             }
         }
-        BufferedImage small = image(print(Snapshot.of(stripes).png(), 200));
+        BufferedImage small = image(print(Exposure.of(stripes).png(), 200));
         double seen = RgbSpace.decode((small.getRGB(100, 50) >> 8 & 255) / 255.0);
         assertEquals(0.41, seen, 0.02);
     }
@@ -96,10 +96,10 @@ class PrintsTest {
 
     private static Lab mean(BufferedImage image, Area area) {
         long[] sum = new long[4];
-        for (int y = (int) (area.y() * image.getHeight() / 100); y < (area.y() + area.height()) * image.getHeight() / 100;
-                y++) {
-            for (int x = (int) (area.x() * image.getWidth() / 100);
-                    x < (area.x() + area.width()) * image.getWidth() / 100; x++) {
+        double perX = image.getWidth() / 100.0;
+        double perY = image.getHeight() / 100.0;
+        for (int y = (int) (area.y() * perY); y < (area.y() + area.height()) * perY; y++) {
+            for (int x = (int) (area.x() * perX); x < (area.x() + area.width()) * perX; x++) {
                 int pixel = image.getRGB(x, y);
                 sum[0] += pixel >> 16 & 255;
                 sum[1] += pixel >> 8 & 255;

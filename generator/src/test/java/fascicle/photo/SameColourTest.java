@@ -31,10 +31,10 @@ class SameColourTest {
     @Test
     void inSrgbAndInDisplayP3() {
         for (String name : List.of("b7410e", "6b7c3b", "3a3a6d", "efe6d0")) {
-            Snapshot plain = Snapshot.of(needles(name));
-            Snapshot wide = plain.in(RgbSpace.DISPLAY_P3, ColourProfile.withFormula(RgbSpace.DISPLAY_P3));
-            Snapshot old = plain.in(RgbSpace.DISPLAY_P3, ColourProfile.withTable(RgbSpace.DISPLAY_P3));
-            Snapshot tagged = plain.in(RgbSpace.SRGB, ColourProfile.withFormula(RgbSpace.SRGB));
+            Exposure plain = Exposure.of(needles(name));
+            Exposure wide = plain.in(RgbSpace.DISPLAY_P3, ColourProfile.withFormula(RgbSpace.DISPLAY_P3));
+            Exposure old = plain.in(RgbSpace.DISPLAY_P3, ColourProfile.withTable(RgbSpace.DISPLAY_P3));
+            Exposure tagged = plain.in(RgbSpace.SRGB, ColourProfile.withFormula(RgbSpace.SRGB));
             Lab lab = read(plain.jpeg());
             assertSame(lab, read(wide.jpeg()), 0.5, name);
             assertSame(lab, read(old.jpeg()), 0.5, name);
@@ -49,14 +49,14 @@ class SameColourTest {
     /** A profile that is passed over would be seen: the same signals mean another colour. */
     @Test
     void andNotTheSameIfTheProfileWereForgotten() {
-        Snapshot forgotten = Snapshot.of(needles("b7410e")).in(RgbSpace.DISPLAY_P3, new byte[0]);
-        Lab lab = read(Snapshot.of(needles("b7410e")).jpeg());
+        Exposure forgotten = Exposure.of(needles("b7410e")).in(RgbSpace.DISPLAY_P3, new byte[0]);
+        Lab lab = read(Exposure.of(needles("b7410e")).jpeg());
         assertTrue(ColourDifference.cielab(lab, read(forgotten.jpeg())) > 3);
     }
 
     @Test
     void heldInAllEightWays() {
-        Snapshot upright = Snapshot.of(needles("b08d57"));
+        Exposure upright = Exposure.of(needles("b08d57"));
         Lab lab = read(upright.jpeg());
         for (int orientation = 1; orientation <= 8; orientation++) {
             // Compressed along the other side, a JPEG is not quite the same.
@@ -68,36 +68,36 @@ class SameColourTest {
     void uprightItHasTheSameSizeInAllEightWays() throws Exception {
         for (int orientation = 1; orientation <= 8; orientation++) {
             Path file = new Album(folder).keep("held.jpg",
-                    Snapshot.of(needles("b08d57")).lying(orientation).jpeg());
+                    Exposure.of(needles("b08d57")).lying(orientation).jpeg());
             Picture picture = Darkroom.withoutCache().picture(file);
-            assertEquals(900, picture.width(), "orientation " + orientation);
-            assertEquals(700, picture.height(), "orientation " + orientation);
+            assertEquals(Scene.WIDTH, picture.width(), "orientation " + orientation);
+            assertEquals(Scene.HEIGHT, picture.height(), "orientation " + orientation);
         }
     }
 
     @Test
     void inOnePassAndInSeveral() {
-        Snapshot plain = Snapshot.of(needles("7b4f2c"));
+        Exposure plain = Exposure.of(needles("7b4f2c"));
         assertSame(read(plain.jpeg()), read(plain.inPasses().jpeg()), 1e-9, "the same coefficients in another order");
     }
 
     /** Metadata say nothing about colour. */
     @Test
     void withAndWithoutAPlace() {
-        Snapshot plain = Snapshot.of(needles("7b4f2c"));
+        Exposure plain = Exposure.of(needles("7b4f2c"));
         assertSame(read(plain.jpeg()), read(plain.tellingItsPlace().jpeg()), 1e-9, "the same pixels");
     }
 
     @Test
     void aKeptReadingIsTheReading() throws IOException, UnreadablePhotograph {
         Album album = new Album(folder);
-        Path file = album.keep("kept.jpg", Snapshot.of(needles("9e2b25")).jpeg());
+        Path file = album.keep("kept.jpg", Exposure.of(needles("9e2b25")).jpeg());
         List<Patch> card = List.of(Patch.grey(Scene.within(Scene.CARD), 18));
         Darkroom keeping = Darkroom.keeping(folder.resolve("kept"));
         Sample first = keeping.sample(file, Scene.INSIDE, card);
         assertEquals(first, keeping.sample(file, Scene.INSIDE, card));
         assertEquals(first, Darkroom.keeping(folder.resolve("kept")).sample(file, Scene.INSIDE, card));
-        album.keep("kept.jpg", Snapshot.of(needles("6b7c3b")).jpeg());
+        album.keep("kept.jpg", Exposure.of(needles("6b7c3b")).jpeg());
         Sample other = Darkroom.keeping(folder.resolve("kept")).sample(file, Scene.INSIDE, card);
         assertTrue(ColourDifference.ciede2000(first.lab(), other.lab()) > 20, "another picture of the same name");
     }
@@ -105,17 +105,17 @@ class SameColourTest {
     @Test
     void aPictureIsKnownByItsContent() throws Exception {
         Album album = new Album(folder);
-        byte[] jpeg = Snapshot.of(needles("9e2b25")).jpeg();
+        byte[] jpeg = Exposure.of(needles("9e2b25")).jpeg();
         Picture one = Darkroom.withoutCache().picture(album.keep("one.jpg", jpeg));
         assertTrue(one.hash().matches("[0-9a-f]{16,}"), one.hash());
         assertEquals(one, Darkroom.withoutCache().picture(album.keep("copy.jpg", jpeg)));
-        byte[] other = Snapshot.of(needles("9e2b25")).quality(0.84).jpeg();
+        byte[] other = Exposure.of(needles("9e2b25")).quality(0.84).jpeg();
         assertNotEquals(one.hash(), Darkroom.withoutCache().picture(album.keep("other.jpg", other)).hash());
     }
 
     @Test
     void readByManyAtOnce() throws Exception {
-        Path file = new Album(folder).keep("shared.jpg", Snapshot.of(needles("6f3a5f")).jpeg());
+        Path file = new Album(folder).keep("shared.jpg", Exposure.of(needles("6f3a5f")).jpeg());
         List<Patch> card = List.of(Patch.grey(Scene.within(Scene.CARD), 18));
         Darkroom keeping = Darkroom.keeping(folder.resolve("many"));
         ExecutorService many = Executors.newFixedThreadPool(4);

@@ -22,6 +22,10 @@ final class Scene {
     /** Where a card is laid if nothing else is said. */
     static final Area CARD = new Area(62, 30, 24, 36);
 
+    /** A picture just large enough not to look as if a messenger had made it small. */
+    static final int WIDTH = 1160;
+    static final int HEIGHT = 870;
+
     private final Camera camera;
     private final Canvas canvas;
     private final Random random;
@@ -41,7 +45,7 @@ final class Scene {
 
     /** A small picture that is large enough to be read. */
     static Scene before(Camera camera, long seed) {
-        return new Scene(900, 700, camera, seed);
+        return new Scene(WIDTH, HEIGHT, camera, seed);
     }
 
     Scene needles(Spectrum spectrum) {

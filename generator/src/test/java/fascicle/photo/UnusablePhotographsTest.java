@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Arrays;
@@ -33,8 +34,8 @@ class UnusablePhotographsTest {
     @TempDir
     private Path folder;
 
-    private static Snapshot good() {
-        return Snapshot.of(
+    private static Exposure good() {
+        return Exposure.of(
                 new Scene(400, 300, Camera.in(Illuminant.D65), 3).needles(Spectrum.of("b7410e")).card(18).taken());
     }
 
@@ -52,10 +53,10 @@ class UnusablePhotographsTest {
     void picturesWhoseEndIsEmpty() {
         byte[] half = JPEG.clone();
         Arrays.fill(half, half.length / 2, half.length, (byte) 0);
-        assertRefused(half, "cut off");
+        assertRefused(half, "copy it");
         byte[] halfPng = PNG.clone();
         Arrays.fill(halfPng, halfPng.length / 2, halfPng.length, (byte) 0);
-        assertRefused(halfPng, "cut off");
+        assertRefused(halfPng, "copy it");
     }
 
     @Test
@@ -105,30 +106,31 @@ class UnusablePhotographsTest {
         byte[] jpeg = JPEG.clone();
         int frame = PhotographFilesTest.indexOf(jpeg, new byte[] {(byte) 0xff, (byte) 0xc0});
         ByteBuffer.wrap(jpeg).putShort(frame + 5, (short) 10000).putShort(frame + 7, (short) 20000);
-        assertRefused(jpeg, "megapixels", "200");
+        assertRefused(jpeg, "20000 by 10000", "million");
         assertRefused(png(ByteBuffer.allocate(13).putInt(50000).putInt(50000).put((byte) 8).put((byte) 2).array(),
-                packed(1 << 20)), "megapixels");
+                packed(1 << 20)), "50000 by 50000", "million");
     }
 
     /** A profile that unpacks to a thousand times its size must not fill the memory. */
     @Test
     void aProfileThatSwells() {
         byte[] profile = packed(200 << 20);
-        byte[] chunk = Snapshot.chunk("iCCP",
+        byte[] chunk = Exposure.chunk("iCCP",
                 ByteBuffer.allocate(7 + profile.length).put(text("drawn\0\0")).put(profile).array());
         byte[] swollen = ByteBuffer.allocate(PNG.length + chunk.length)
                 .put(PNG, 0, 33).put(chunk).put(PNG, 33, PNG.length - 33).array();
-        assertRefused(swollen, "profile");
+        assertTimeoutPreemptively(Duration.ofSeconds(20), () -> assertReadAsSrgb(swollen));
     }
 
+    /** What has no sound profile is taken for sRGB, and that is told. */
     @Test
     void damagedProfiles() {
         byte[] profile = ColourProfile.withFormula(RgbSpace.DISPLAY_P3);
         byte[] beyond = profile.clone();
         ByteBuffer.wrap(beyond).putInt(128 + 4 + 4 + 12 * 6, 1 << 30);
         for (byte[] damaged : List.of(new byte[300], Arrays.copyOf(profile, 200), beyond, text("no profile at all"))) {
-            assertRefused(good().in(RgbSpace.DISPLAY_P3, damaged).jpeg(), "profile");
-            assertRefused(good().in(RgbSpace.DISPLAY_P3, damaged).png(), "profile");
+            assertReadAsSrgb(good().in(RgbSpace.SRGB, damaged).jpeg());
+            assertReadAsSrgb(good().in(RgbSpace.SRGB, damaged).png());
         }
     }
 
@@ -184,13 +186,23 @@ class UnusablePhotographsTest {
     }
 
     @Test
-    void aFolderAndAMissingFile() throws IOException {
-        Path named = Files.createDirectory(folder.resolve("folder.jpg"));
-        assertRefused(named, "folder");
-        assertRefused(folder.resolve("nowhere.jpg"), "not there");
+    void aFolder() throws IOException {
+        assertRefused(Files.createDirectory(folder.resolve("folder.jpg")), "folder");
     }
 
-    /** Refused as a sample, as a copy to publish, and in its size, and each in the same words. */
+    /** A file that is not there is no picture that cannot be read: whoever named it tells. */
+    @Test
+    void aMissingFile() {
+        assertThrows(NoSuchFileException.class, () -> Darkroom.withoutCache().picture(folder.resolve("nowhere.jpg")));
+    }
+
+    private void assertReadAsSrgb(byte[] picture) {
+        Album album = new Album(folder);
+        Sample sample = album.againstGrey(picture);
+        assertTrue(Album.kinds(sample).contains(Caution.Kind.PROFILE_UNREADABLE));
+        assertEquals(album.againstGrey(picture[0] == (byte) 0x89 ? PNG : JPEG).lab(), sample.lab());
+    }
+
     private void assertRefused(byte[] content, String... words) {
         assertRefused(new Album(folder).keep("picture.jpg", content), words);
     }
@@ -225,7 +237,7 @@ class UnusablePhotographsTest {
     private static byte[] with(byte[] exif) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         out.write(JPEG, 0, 2);
-        Snapshot.segment(out, 0xe1, text("Exif\0\0"), exif);
+        Exposure.segment(out, 0xe1, text("Exif\0\0"), exif);
         out.write(JPEG, 2, JPEG.length - 2);
         return out.toByteArray();
     }
@@ -250,7 +262,7 @@ class UnusablePhotographsTest {
         byte[] plain = bytes.toByteArray();
         ByteArrayOutputStream marked = new ByteArrayOutputStream();
         marked.write(plain, 0, 2);
-        Snapshot.segment(marked, 0xee, text("Adobe"), new byte[] {0, 100, 0, 0, 0, 0, (byte) transform});
+        Exposure.segment(marked, 0xee, text("Adobe"), new byte[] {0, 100, 0, 0, 0, 0, (byte) transform});
         marked.write(plain, 2, plain.length - 2);
         return marked.toByteArray();
     }
@@ -264,9 +276,9 @@ class UnusablePhotographsTest {
     private static byte[] png(byte[] header, byte[] pixels) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         out.writeBytes(text("\u0089PNG\r\n\u001a\n"));
-        out.writeBytes(Snapshot.chunk("IHDR", header));
-        out.writeBytes(Snapshot.chunk("IDAT", pixels));
-        out.writeBytes(Snapshot.chunk("IEND", new byte[0]));
+        out.writeBytes(Exposure.chunk("IHDR", header));
+        out.writeBytes(Exposure.chunk("IDAT", pixels));
+        out.writeBytes(Exposure.chunk("IEND", new byte[0]));
         return out.toByteArray();
     }
 

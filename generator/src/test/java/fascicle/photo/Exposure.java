@@ -24,34 +24,34 @@ import javax.imageio.ImageWriter;
  * @param quality of a JPEG, from 0 to 1; its colours are stored at half the size (4:2:0)
  * @param progressive whether a JPEG comes in passes
  */
-record Snapshot(Canvas upright, RgbSpace space, byte[] profile, int orientation, boolean place, float quality,
+record Exposure(Canvas upright, RgbSpace space, byte[] profile, int orientation, boolean place, float quality,
         boolean progressive) {
 
     private static final byte[] SIGNALS = signals();
 
     /** sRGB without a profile, upright, at quality 85. */
-    static Snapshot of(Canvas upright) {
-        return new Snapshot(upright, RgbSpace.SRGB, new byte[0], 1, false, 0.85f, false);
+    static Exposure of(Canvas upright) {
+        return new Exposure(upright, RgbSpace.SRGB, new byte[0], 1, false, 0.85f, false);
     }
 
-    Snapshot in(RgbSpace other, byte[] embedded) {
-        return new Snapshot(upright, other, embedded, orientation, place, quality, progressive);
+    Exposure in(RgbSpace other, byte[] embedded) {
+        return new Exposure(upright, other, embedded, orientation, place, quality, progressive);
     }
 
-    Snapshot lying(int exifOrientation) {
-        return new Snapshot(upright, space, profile, exifOrientation, place, quality, progressive);
+    Exposure lying(int exifOrientation) {
+        return new Exposure(upright, space, profile, exifOrientation, place, quality, progressive);
     }
 
-    Snapshot tellingItsPlace() {
-        return new Snapshot(upright, space, profile, orientation, true, quality, progressive);
+    Exposure tellingItsPlace() {
+        return new Exposure(upright, space, profile, orientation, true, quality, progressive);
     }
 
-    Snapshot quality(double other) {
-        return new Snapshot(upright, space, profile, orientation, place, (float) other, progressive);
+    Exposure quality(double other) {
+        return new Exposure(upright, space, profile, orientation, place, (float) other, progressive);
     }
 
-    Snapshot inPasses() {
-        return new Snapshot(upright, space, profile, orientation, place, quality, true);
+    Exposure inPasses() {
+        return new Exposure(upright, space, profile, orientation, place, quality, true);
     }
 
     /** A JPEG, with Exif if it does not lie upright or tells its place, and with the profile. */
