@@ -15,7 +15,7 @@ final class Misgivings {
     private static final int FEWEST_OF_CARD = 400;
 
     /** Pictures with loss below this size have mostly been made small by a messenger; common practice, no source. */
-    private static final long SMALL_PICTURE = 1_000_000;
+    private static final long SMALL_PICTURE = 300_000;
 
     private final List<Caution> cautions = new ArrayList<>();
 

@@ -19,6 +19,9 @@ record Photograph(String hash, Negative negative) {
     private static final long MOST_BYTES = 150_000_000;
 
     static Photograph read(Path file) throws UnreadablePhotograph, IOException {
+        if (Files.isDirectory(file)) {
+            throw new UnreadablePhotograph("is a folder; name a picture in it");
+        }
         long size = Files.size(file);
         if (size > MOST_BYTES) {
             throw new UnreadablePhotograph("has " + size / 1_000_000 + " megabytes, more than the "

@@ -97,7 +97,7 @@ class PhotographedNotebookTest {
     @Test
     void withoutACardItIsKeptAndComparedWithNothing() throws IOException {
         entry("brick", "colour: [{photo: {file: bench.png, needles: [15, 20, 30, 40]}}]", "");
-        publish().ends(0).says(DAY + "brick.md:4:26: warning: the picture “bench.png”: ");
+        publish().ends(0).says(DAY + "brick.md:4:25: warning: the picture “bench.png”: ");
         assertTrue(colour().isNull());
         Document page = page("entries/2026-05-09-brick.html");
         assertTrue(page.text().contains("by eye"), page.text());

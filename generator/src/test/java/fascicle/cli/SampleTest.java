@@ -56,7 +56,7 @@ class SampleTest {
     @Test
     void itIsToldToAPersonAsAnEstimate() {
         Call.of("sample", photo, "--needles", "15,20,30,40", "--card", "62,12,11,16", "--card", "62,52,11,16").ends(0)
-                .prints("Moderate reddish brown", "An estimate: within ΔE00 6.0 of the truth.", "Unlevelness ΔE00 0.0");
+                .prints("Moderate reddish brown", "An estimate: within ΔE00\u00a06.0 of the truth.", "Unlevelness ΔE00\u00a00.0");
     }
 
     @Test

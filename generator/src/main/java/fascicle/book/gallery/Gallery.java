@@ -32,8 +32,8 @@ public final class Gallery {
 
     private Gallery() {}
 
-    /** A copy on demand. */
-    private record Print(Path file, int width, Darkroom darkroom) {}
+    /** A copy on demand: one of those of a picture, which are made together. */
+    private record Print(Path file, Shown picture, int place, Darkroom darkroom) {}
 
     /**
      * The photographs of an edition.
@@ -67,7 +67,7 @@ public final class Gallery {
     /** What came of looking at a picture. */
     private record Looked(String path, Optional<Shown> shown, String whyNot) {}
 
-    /** Makes the smallest copy too, so that a picture which cannot be shown is known before any page is made. */
+    /** Makes the copies too, so that a picture which cannot be shown is known before any page is made. */
     private static Looked look(String path, Path root, Darkroom darkroom) {
         try {
             Path file = root.resolve(path);
@@ -78,7 +78,7 @@ public final class Gallery {
                 return new Looked(path, Optional.empty(), "lies outside the notebook");
             }
             Shown shown = new Shown(darkroom.picture(file));
-            darkroom.print(file, shown.widths().get(0));
+            darkroom.prints(file, shown.widths());
             return new Looked(path, Optional.of(shown), "");
         } catch (UnreadablePhotograph unreadable) {
             return new Looked(path, Optional.empty(), unreadable.words());
@@ -89,8 +89,11 @@ public final class Gallery {
 
     private void hang(String path, Shown picture, Path root, Darkroom darkroom) {
         shown.put(path, picture);
-        picture.copies().forEach(copy -> prints.putIfAbsent(copy.address(),
-                new Print(root.resolve(path), copy.width(), darkroom)));
+        List<Integer> widths = picture.widths();
+        for (int place = 0; place < widths.size(); place++) {
+            prints.putIfAbsent(picture.address(widths.get(place)),
+                    new Print(root.resolve(path), picture, place, darkroom));
+        }
     }
 
     /**
@@ -136,8 +139,15 @@ public final class Gallery {
         if (print == null) {
             throw new IllegalArgumentException("the gallery has no such copy: " + address);
         }
+        // Who asks for another copy of the same picture at the same time waits, and finds it made.
+        synchronized (print.picture()) {
+            return made(print);
+        }
+    }
+
+    private static byte[] made(Print print) {
         try {
-            return print.darkroom().print(print.file(), print.width());
+            return print.darkroom().prints(print.file(), print.picture().widths()).get(print.place());
         } catch (UnreadablePhotograph changed) {
             throw new UncheckedIOException(new IOException("a picture was changed while the book was made, and now "
                     + changed.words()));

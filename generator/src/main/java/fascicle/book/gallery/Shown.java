@@ -3,7 +3,6 @@ package fascicle.book.gallery;
 import fascicle.photo.Picture;
 import java.util.List;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /**
  * A photograph as a book shows it.
@@ -60,13 +59,4 @@ public record Shown(Picture picture) {
         return widths().stream().map(width -> root + address(width) + " " + width + "w")
                 .collect(Collectors.joining(", "));
     }
-
-    /** The addresses of all copies, each with its width. */
-    List<Copy> copies() {
-        return IntStream.range(0, widths().size()).mapToObj(place -> new Copy(address(widths().get(place)),
-                widths().get(place))).toList();
-    }
-
-    /** A copy: its address and its width in pixels. */
-    record Copy(String address, int width) {}
 }
