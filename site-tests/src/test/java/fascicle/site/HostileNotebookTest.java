@@ -157,7 +157,7 @@ class HostileNotebookTest {
             assertEquals(
                     List.of(),
                     page.select("script, style, iframe, object, embed, form, input, button, base, img, math, "
-                            + "meta[http-equiv=refresh], link[href^=http], [style], svg a"),
+                            + "meta[http-equiv=refresh], link[href^=http], [style], .notes svg, svg:not(.plot) a"),
                     address);
             assertEquals(1, page.select("main").size(), address);
             assertEquals(1, page.select("footer").size(), address);
