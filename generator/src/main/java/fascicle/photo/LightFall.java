@@ -1,5 +1,6 @@
 package fascicle.photo;
 
+import fascicle.colour.Xyz;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,7 +18,7 @@ final class LightFall {
                 .mapToDouble(card -> fall(card.quarters().stream().mapToDouble(q -> luminance(q, profile)).toArray()))
                 .max().orElse(0);
         double between = fall(cards.stream()
-                .mapToDouble(card -> luminance(card.light(), profile) / fascicle.colour.Xyz.of(card.lab()).y())
+                .mapToDouble(card -> luminance(card.light(), profile) / Xyz.of(card.lab()).y())
                 .toArray());
         if (StrictMath.max(across, between) <= TOO_MUCH) {
             return Optional.empty();
