@@ -1,7 +1,9 @@
 package fascicle.photo;
 
+import java.io.Serial;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 
 /** Bytes of a file that may be cut off or damaged: what lies beyond the end is told by an exception of its own. */
 record Bytes(byte[] content) {
@@ -9,7 +11,7 @@ record Bytes(byte[] content) {
     /** Something was asked for that lies beyond the end. */
     static final class CutOff extends Exception {
 
-        @java.io.Serial
+        @Serial
         private static final long serialVersionUID = 1L;
 
         CutOff() {
@@ -45,7 +47,7 @@ record Bytes(byte[] content) {
     }
 
     Bytes part(int index, int length) throws CutOff {
-        return new Bytes(java.util.Arrays.copyOfRange(content, within(index, length), index + length));
+        return new Bytes(Arrays.copyOfRange(content, within(index, length), index + length));
     }
 
     private int within(int index, int length) throws CutOff {

@@ -1,32 +1,66 @@
 package fascicle.photo;
 
+import fascicle.colour.Xyz;
 import java.util.List;
 import java.util.Optional;
 
-/** Compares the light that falls on several places of known reflectance. */
+/**
+ * Compares the light that falls on several places of known reflectance, and asks of a card's quarters what the light will
+ * be where the needles lie.
+ */
 final class LightFall {
 
     /** From here on a card's reading says too little about the needles beside it; common practice, no source. */
     private static final double TOO_MUCH = 0.10;
 
-    private LightFall() {}
+    /** A smaller fall across a card may come from the card itself; common practice, no source. */
+    private static final double SEEN = 0.02;
+
+    private final Region needles;
+    private final Profile profile;
+
+    private LightFall(Region needles, Profile profile) {
+        this.needles = needles;
+        this.profile = profile;
+    }
 
     /** What to heed about light that falls off across a card or between cards. */
-    static Optional<String> of(List<Known> cards, Profile profile) {
-        double across = cards.stream()
-                .mapToDouble(card -> fall(card.quarters().stream().mapToDouble(q -> luminance(q, profile)).toArray()))
-                .max().orElse(0);
-        double between = fall(cards.stream()
-                .mapToDouble(card -> luminance(card.light(), profile) / fascicle.colour.Xyz.of(card.lab()).y())
+    static Optional<String> of(List<Known> cards, Region needles, Profile profile) {
+        LightFall fall = new LightFall(needles, profile);
+        return fall.between(cards).or(() -> cards.stream().flatMap(card -> fall.across(card).stream()).findFirst());
+    }
+
+    private Optional<String> between(List<Known> cards) {
+        double fall = fall(cards.stream().mapToDouble(card -> luminance(card.light()) / Xyz.of(card.lab()).y())
                 .toArray());
-        if (StrictMath.max(across, between) <= TOO_MUCH) {
-            return Optional.empty();
+        return fall <= TOO_MUCH ? Optional.empty() : Optional.of("the light differs by " + percent(fall)
+                + " % between the cards: photograph where it falls evenly, with the cards close to the needles");
+    }
+
+    private Optional<String> across(Known card) {
+        double[] quarters = card.quarters().stream().mapToDouble(this::luminance).toArray();
+        double fall = fall(quarters);
+        double beside = beside(card.at(), quarters);
+        if (fall > TOO_MUCH) {
+            return Optional.of("the light falls off by " + percent(fall) + " % across the card: photograph where it "
+                    + "falls evenly, without shade or glare on the card");
         }
-        return Optional.of(between >= across
-                ? "the light differs by " + percent(between) + " % between the cards: photograph where it falls evenly, "
-                        + "with the cards close to the needles"
-                : "the light falls off by " + percent(across) + " % across the card: photograph where it falls evenly, "
-                        + "without shade or glare on the card");
+        return fall < SEEN || StrictMath.abs(beside) <= TOO_MUCH ? Optional.empty()
+                : Optional.of("the light changes across the card, and by that slope the needles have "
+                        + percent(StrictMath.abs(beside)) + " % " + (beside > 0 ? "more" : "less") + " of it: lay the "
+                        + "card close to the needles, and photograph where the light falls evenly");
+    }
+
+    /** How much more light than the card the needles have, as a share, if it goes on as it does across the card. */
+    private double beside(Region card, double[] quarters) {
+        if (quarters.length != 4) {
+            return 0;
+        }
+        double mean = (quarters[0] + quarters[1] + quarters[2] + quarters[3]) / 4;
+        double right = (quarters[1] + quarters[3] - quarters[0] - quarters[2]) / 2 / (card.width() / 2.0);
+        double down = (quarters[2] + quarters[3] - quarters[0] - quarters[1]) / 2 / (card.height() / 2.0);
+        double change = right * (needles.middleX() - card.middleX()) + down * (needles.middleY() - card.middleY());
+        return mean > 0 ? change / mean : 0;
     }
 
     /** How much darker the darkest place is than the brightest, as a share of the brightest. */
@@ -40,7 +74,7 @@ final class LightFall {
         return most > 0 ? 1 - least / most : 0;
     }
 
-    private static double luminance(Light light, Profile profile) {
+    private double luminance(Light light) {
         return profile.toXyz().times(light.red(), light.green(), light.blue())[1];
     }
 

@@ -21,7 +21,8 @@ final class Misgivings {
 
     private Misgivings() {}
 
-    static List<Caution> about(Negative negative, Light needles, List<Known> patches, Correction correction) {
+    static List<Caution> about(Negative negative, Region at, Light needles, List<Known> patches,
+            Correction correction) {
         Misgivings misgivings = new Misgivings();
         if (correction.against() == Against.NOTHING) {
             misgivings.add(Kind.NO_CARD, "there is no card in the picture, so the colour is a judgement by eye: "
@@ -29,7 +30,7 @@ final class Misgivings {
         }
         misgivings.clipped(patches, needles);
         if (correction.against() == Against.GREY_CARD) {
-            misgivings.cards(patches.stream().filter(Known::grey).toList(), negative.profile());
+            misgivings.cards(patches.stream().filter(Known::grey).toList(), at, negative.profile());
         }
         correction.leftOver().ifPresent(misgivings::leftOver);
         misgivings.small(patches, needles);
@@ -56,13 +57,13 @@ final class Misgivings {
                         + "photograph again in more light";
     }
 
-    private void cards(List<Known> cards, Profile profile) {
+    private void cards(List<Known> cards, Region needles, Profile profile) {
         cards.stream()
                 .flatMap(card -> CardTint.of(reading(card.light(), profile)).stream())
                 .findFirst()
                 .ifPresent(tint -> add(Kind.CARD_TINTED, "the card looks " + tint + ": the light is far from daylight, "
                         + "or this is no grey card; photograph a grey card in daylight, or set the white balance"));
-        LightFall.of(cards, profile).ifPresent(words -> add(Kind.UNEVEN_LIGHT, words));
+        LightFall.of(cards, needles, profile).ifPresent(words -> add(Kind.UNEVEN_LIGHT, words));
     }
 
     private void leftOver(double difference) {

@@ -17,35 +17,61 @@ final class Print {
     /** Of the JDK's writer, whose colours have half the resolution then (4:2:0): needles stay crisp. */
     private static final float QUALITY = 0.82f;
 
-    private Print() {}
+    private final Negative negative;
+    private final int width;
+    private final int height;
+    private final int storedWidth;
+    private final int storedHeight;
+    private final Reduction reduction;
 
-    /** Copies of at most these widths, decoded once. */
-    static List<byte[]> of(Negative negative, List<Integer> widths) throws UnreadablePhotograph, IOException {
-        Pixels pixels = Decoder.decode(negative);
-        List<byte[]> prints = new ArrayList<>();
-        for (int width : widths) {
-            prints.add(of(negative, pixels, width));
-        }
-        return prints;
+    private Print(Negative negative, Pixels pixels, int widest) {
+        this.negative = negative;
+        width = StrictMath.min(widest, negative.uprightWidth());
+        height = heightFor(width, negative);
+        boolean swapped = negative.orientation().swapped();
+        storedWidth = swapped ? height : width;
+        storedHeight = swapped ? width : height;
+        reduction = new Reduction(pixels, negative.profile(), storedWidth, storedHeight);
     }
 
-    private static byte[] of(Negative negative, Pixels pixels, int widest) throws IOException {
-        int width = StrictMath.min(widest, negative.uprightWidth());
-        int height = heightFor(width, negative);
-        boolean swapped = negative.orientation().swapped();
-        int storedWidth = swapped ? height : width;
-        int storedHeight = swapped ? width : height;
-        byte[] reduced = Reduction.of(pixels, negative.profile(), storedWidth, storedHeight);
-        BufferedImage upright = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-        for (int y = 0; y < height; y++) {
-            for (int x = 0; x < width; x++) {
-                Region at = negative.orientation().stored(new Region(x, y, 1, 1), storedWidth, storedHeight);
-                int first = 3 * (at.y() * storedWidth + at.x());
-                upright.setRGB(x, y, (reduced[first] & 0xff) << 16 | (reduced[first + 1] & 0xff) << 8
-                        | reduced[first + 2] & 0xff);
-            }
+    /** Copies of at most these widths, for which the picture is decoded and gone through once. */
+    static List<byte[]> of(Negative negative, List<Integer> widths) throws UnreadablePhotograph, IOException {
+        Pixels pixels = Decoder.decode(negative);
+        LightRows light = new LightRows(pixels, negative.profile());
+        List<Print> prints = widths.stream().map(widest -> new Print(negative, pixels, widest)).toList();
+        for (int y = 0; y < pixels.height(); y++) {
+            float[] row = light.row(y);
+            prints.forEach(print -> print.reduction.take(row));
         }
-        return encoded(upright);
+        List<byte[]> files = new ArrayList<>();
+        for (Print print : prints) {
+            files.add(encoded(print.upright()));
+        }
+        return files;
+    }
+
+    private BufferedImage upright() {
+        byte[] reduced = reduction.result();
+        BufferedImage upright = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        int first = place(0, 0);
+        int across = width > 1 ? place(1, 0) - first : 0;
+        int down = height > 1 ? place(0, 1) - first : 0;
+        int[] row = new int[width];
+        for (int y = 0; y < height; y++) {
+            int at = first + y * down;
+            for (int x = 0; x < width; x++) {
+                row[x] = (reduced[at] & 0xff) << 16 | (reduced[at + 1] & 0xff) << 8 | reduced[at + 2] & 0xff;
+                at += across;
+            }
+            upright.getRaster().setDataElements(0, y, width, 1, row);
+        }
+        return upright;
+    }
+
+    /** Where the colour of an upright pixel begins among the stored ones. */
+    private int place(int x, int y) {
+        Region stored = negative.orientation().stored(new Region(x, y, 1, 1), storedWidth, storedHeight);
+        return 3 * (stored.y() * storedWidth + stored.x());
     }
 
     /** To the nearest pixel, and at least one. */

@@ -24,6 +24,16 @@ record Region(int x, int y, int width, int height) {
         return new Region(left, top, right - left, bottom - top);
     }
 
+    /** Its middle, from the left. */
+    double middleX() {
+        return x + width / 2.0;
+    }
+
+    /** Its middle, from the top. */
+    double middleY() {
+        return y + height / 2.0;
+    }
+
     int pixels() {
         return width * height;
     }

@@ -42,14 +42,14 @@ final class Sampling {
         List<Known> patches = new ArrayList<>();
         for (int i = 0; i < card.size(); i++) {
             Plot at = cardPlots.get(i);
-            patches.add(new Known(card.get(i).known(), at.light(), at.parts()));
+            patches.add(new Known(card.get(i).known(), at.region(), at.light(), at.parts()));
         }
         Light light = plot.light();
         Correction correction = correction(patches);
         List<Lab> parts = plot.parts().stream().map(correction::lab).toList();
         return new Sample(correction.lab(light), correction.against(), light.counted(), Unlevelness.of(parts),
                 Certainty.of(correction), correction.leftOver(),
-                Misgivings.about(negative, light, patches, correction));
+                Misgivings.about(negative, region, light, patches, correction));
     }
 
     private Correction correction(List<Known> patches) throws UnreadablePhotograph {

@@ -69,8 +69,9 @@ class CautionTest {
 
     @Test
     void lightThatFallsOffByMoreThanATenthIsTold() throws Exception {
-        // 0x77 to 0x73 is 7 % of light, 0x77 to 0x6e 15 %.
-        assertCautions(List.of(), (x, y) -> x < 600 ? BRICK : x < 900 ? 0x777777 : 0x737373);
+        // 0x77 to 0x76 is 2 % of light, to 0x73 7 %, which by its slope is far more where the needles lie, to 0x6e 15 %.
+        assertCautions(List.of(), (x, y) -> x < 600 ? BRICK : x < 900 ? 0x777777 : 0x767676);
+        assertCautions(List.of(Kind.UNEVEN_LIGHT), (x, y) -> x < 600 ? BRICK : x < 900 ? 0x777777 : 0x737373);
         assertCautions(List.of(Kind.UNEVEN_LIGHT), (x, y) -> x < 600 ? BRICK : x < 900 ? 0x777777 : 0x6e6e6e);
         Sample between = sample((x, y) -> x < 600 ? BRICK : y < 450 ? 0x777777 : 0x6e6e6e,
                 Patch.grey(CARD, 18), Patch.grey(SECOND_CARD, 18));

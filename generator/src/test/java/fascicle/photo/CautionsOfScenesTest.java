@@ -93,6 +93,13 @@ class CautionsOfScenesTest {
                 kinds(taken(uneven), Scene.INSIDE, List.of(Patch.grey(Scene.within(wide), 18))));
     }
 
+    /** A third of the light more at one edge than at the other is little across a card, and much where the needles lie. */
+    @Test
+    void lightThatWillBeAnotherWhereTheNeedlesLie() {
+        assertEquals(List.of(UNEVEN_LIGHT), grey(daylight().light(0.4, 0).needles(TAN).card(18)));
+        assertEquals(List.of(), grey(daylight().light(0.1, 0.05).needles(TAN).card(18)));
+    }
+
     @Test
     void anAreaOfAFewPixels() {
         byte[] picture = taken(daylight().needles(TAN).card(18));
