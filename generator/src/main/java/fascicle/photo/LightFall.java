@@ -24,8 +24,8 @@ final class LightFall {
             return Optional.empty();
         }
         return Optional.of(between >= across
-                ? "the light differs by " + percent(between) + " % between the cards: photograph where it falls evenly, "
-                        + "with the cards close to the needles"
+                ? "the light differs by " + percent(between) + " % between the cards: photograph where it falls "
+                        + "evenly, with the cards close to the needles"
                 : "the light falls off by " + percent(across) + " % across the card: photograph where it falls evenly, "
                         + "without shade or glare on the card");
     }
