@@ -56,7 +56,8 @@ final class JotCommand implements Callable<Integer> {
         if (pots < 1 || pots > MOST_POTS) {
             throw new WrongCall("“" + pots + "” is no number of pots; name one from 1 to " + MOST_POTS + ".");
         }
-        Notebook read = NotebookFolder.withCover(NotebookReader.read(NotebookFolder.checked(notebook)).notebook());
+        Notebook read = NotebookFolder.withCover(
+                NotebookFolder.read(notebook, NotebookFolder.darkroom(), terminal).notebook());
         Optional<Entry> model = asked(read, like, "entry", read.entries(), Entry::id);
         Optional<String> ofMethod = asked(read, method, "method", read.methods(), Method::id).map(Method::id)
                 .or(() -> model.flatMap(Entry::method).map(Noted::value));

@@ -42,20 +42,31 @@ final class NotebookFolder {
         return folder;
     }
 
-    /** Reads and proofs a notebook; photographs that were read before are remembered in the user's cache. */
+    /** Reads and proofs a notebook, the maker's words and the pictures in them included. */
     static Proofreading.Proof proof(Path folder, Terminal terminal) throws IOException {
-        Darkroom darkroom = darkroom();
-        terminal.progress("reading the notebook …");
-        NotebookReader.Result read = NotebookReader.read(checked(folder), darkroom,
-                photographs -> terminal.progress("reading the notebook … photograph " + photographs));
+        NotebookReader.Result read = read(folder, darkroom(), terminal);
         List<Finding> findings = new ArrayList<>(read.findings());
         findings.addAll(Book.takenOutOf(read.notebook(),
-                Book.gallery(read.notebook(), Edition.STUDIO, folder, darkroom)));
-        terminal.progressDone();
+                Book.gallery(read.notebook(), Edition.STUDIO, folder, darkroom())));
         return Proofreading.of(read.notebook(), findings);
     }
 
-    /** What reads photographs and makes copies of them. */
+    /** The sound part of a notebook, whose findings nobody asks for. */
+    static Notebook sound(Path folder, Terminal terminal) throws IOException {
+        NotebookReader.Result read = read(folder, darkroom(), terminal);
+        return withCover(Proofreading.of(read.notebook(), read.findings()).notebook());
+    }
+
+    /** Reads a notebook as it stands. */
+    static NotebookReader.Result read(Path folder, Darkroom darkroom, Terminal terminal) throws IOException {
+        terminal.progress("reading the notebook …");
+        NotebookReader.Result read = NotebookReader.read(checked(folder), darkroom,
+                (looked, of) -> terminal.progress("reading the notebook … photograph " + looked + " of " + of));
+        terminal.progressDone();
+        return read;
+    }
+
+    /** What reads photographs, makes copies of them, and remembers both in the user's cache. */
     static Darkroom darkroom() {
         return Darkroom.keeping(Darkroom.usualFolder());
     }

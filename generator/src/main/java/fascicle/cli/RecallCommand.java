@@ -10,7 +10,6 @@ import fascicle.book.words.Words;
 import fascicle.notebook.Edition;
 import fascicle.notebook.Notebook;
 import fascicle.notebook.read.Suggestion;
-import fascicle.workings.Proofreading;
 import fascicle.workings.Workings;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -75,8 +74,8 @@ final class RecallCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Proofreading.Proof proof = NotebookFolder.proof(notebook, terminal);
-        Workings workings = Workings.of(NotebookFolder.withCover(proof.notebook()));
+        Notebook sound = NotebookFolder.sound(notebook, terminal);
+        Workings workings = Workings.of(sound);
         Question question = question(workings);
         Words said = Words.shipped();
         Answer answer = Lookup.of(workings, said).ask(question);
@@ -87,7 +86,7 @@ final class RecallCommand implements Callable<Integer> {
             answer.found().forEach(found -> shown.of(found).forEach(terminal::print));
         }
         RecalledWords.remarks(answer, said).forEach(terminal::say);
-        leftOut(proof.notebook());
+        leftOut(sound);
         return answer.found().isEmpty() ? Status.ERRORS : Status.DONE;
     }
 

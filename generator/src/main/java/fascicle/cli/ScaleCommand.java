@@ -8,7 +8,6 @@ import fascicle.notebook.Ids;
 import fascicle.notebook.Notebook;
 import fascicle.notebook.read.Suggestion;
 import fascicle.book.data.Answers;
-import fascicle.workings.Proofreading;
 import fascicle.workings.Scaled;
 import fascicle.workings.Workings;
 import java.io.IOException;
@@ -48,13 +47,13 @@ final class ScaleCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Proofreading.Proof proof = NotebookFolder.proof(notebook, terminal);
-        double grams = grams(NotebookFolder.withCover(proof.notebook()).cover().kitchen());
-        Workings workings = Workings.of(proof.notebook());
-        String asked = ofTag(proof.notebook()).orElse(id);
+        Notebook sound = NotebookFolder.sound(notebook, terminal);
+        double grams = grams(sound.cover().kitchen());
+        Workings workings = Workings.of(sound);
+        String asked = ofTag(sound).orElse(id);
         Optional<Scaled> scaled = workings.scale(asked, grams);
         if (scaled.isEmpty()) {
-            terminal.say(whyNot(proof.notebook(), asked));
+            terminal.say(whyNot(sound, asked));
             return Status.ERRORS;
         }
         if (isUnweighed(workings, asked)) {
@@ -64,7 +63,7 @@ final class ScaleCommand implements Callable<Integer> {
         if (json) {
             terminal.print(Answers.scaled(scaled.get()));
         } else {
-            ScaledWords.of(scaled.get(), proof.notebook()).forEach(terminal::print);
+            ScaledWords.of(scaled.get(), sound).forEach(terminal::print);
         }
         return Status.DONE;
     }

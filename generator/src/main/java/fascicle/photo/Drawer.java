@@ -29,7 +29,8 @@ final class Drawer {
     Optional<byte[]> find(String question) {
         try {
             byte[] kept = Files.readAllBytes(fileFor(question));
-            byte[] answer = Arrays.copyOfRange(kept, StrictMath.min(kept.length, OURS.length + HASH_DIGITS), kept.length);
+            int head = StrictMath.min(kept.length, OURS.length + HASH_DIGITS);
+            byte[] answer = Arrays.copyOfRange(kept, head, kept.length);
             return Arrays.equals(kept, sealed(question, answer)) ? Optional.of(answer) : Optional.empty();
         } catch (IOException | RuntimeException absent) {
             return Optional.empty();

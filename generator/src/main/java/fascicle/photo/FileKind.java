@@ -92,7 +92,7 @@ enum FileKind {
     private static boolean isText(byte[] content) {
         String glance = text(content, 0, GLANCE);
         return Arrays.stream(TEXT_STARTS).anyMatch(glance.stripLeading()::startsWith)
-                || glance.chars().allMatch(letter -> letter >= ' ' || letter == '\n' || letter == '\r' || letter == '\t');
+                || glance.chars().allMatch(letter -> letter >= ' ' || "\n\r\t".indexOf(letter) >= 0);
     }
 
     private static boolean starts(byte[] content, int at, String signature) {

@@ -121,7 +121,8 @@ final class JpegFile {
             components.append((char) segment.at(6 + 3 * i));
         }
         if (components.length() == 4) {
-            throw new UnreadablePhotograph("is a JPEG in the four inks of a printing press (CMYK); save it as JPEG in RGB");
+            throw new UnreadablePhotograph(
+                    "is a JPEG in the four inks of a printing press (CMYK); save it as JPEG in RGB");
         }
         if (segment.at(0) != 8 || (components.length() != 3 && components.length() != 1)) {
             throw new UnreadablePhotograph("is a JPEG of a rare kind; save it as an ordinary JPEG with 8 bits in RGB");

@@ -5,8 +5,8 @@ import fascicle.colour.Matrix;
 import java.util.Arrays;
 
 /**
- * Makes a picture smaller: each new pixel is the mean of the light on the area that it covers, so that a fine pattern of
- * needles keeps its brightness. Light is averaged in the picture's own primaries and carried to sRGB afterwards, in
+ * Makes a picture smaller: each new pixel is the mean of the light on the area that it covers, so that a fine pattern
+ * of needles keeps its brightness. Light is averaged in the picture's own primaries and carried to sRGB afterwards, in
  * single precision, which is far finer than the 8 bits that come of it.
  */
 final class Reduction {

@@ -25,7 +25,8 @@ final class Sampling {
 
     static Sample of(Negative negative, Area needles, List<Patch> card) throws UnreadablePhotograph {
         if (!negative.coloured()) {
-            throw new UnreadablePhotograph("is in black and white, so there is no colour to read; use the one in colour");
+            throw new UnreadablePhotograph(
+                    "is in black and white, so there is no colour to read; use the one in colour");
         }
         return new Sampling(negative).sample(needles, card);
     }

@@ -2,7 +2,9 @@ package fascicle.photo;
 
 import java.io.Serial;
 
-/** A picture that cannot be used; the message says why and how to mend it, as the end of a sentence about the picture. */
+/**
+ * A picture that cannot be used; the message says why and how to mend it, as the end of a sentence about the picture.
+ */
 public final class UnreadablePhotograph extends Exception {
 
     @Serial

@@ -78,8 +78,8 @@ class ChartTest {
     void aPatchWhoseLightIsCutOffTakesNoPart() throws Exception {
         List<Patch> patches = new ArrayList<>(patches(PATCHES.size(), 0));
         patches.set(17, new Patch(patches.get(17).at(), new Lab(90, 0, 0)));
-        Path file = Pictures.write(folder, "chart.png", Pictures.pngOf(
-                Pictures.painted(COLUMNS * SIZE, 3 * SIZE, (x, y) -> patchAt(x, y) == 17 ? 0xffffff : seen(patchAt(x, y)))));
+        Path file = Pictures.write(folder, "chart.png", Pictures.pngOf(Pictures.painted(
+                COLUMNS * SIZE, 3 * SIZE, (x, y) -> patchAt(x, y) == 17 ? 0xffffff : seen(patchAt(x, y)))));
         Sample sample = Darkroom.withoutCache().sample(file, area(0), patches);
         assertEquals(List.of(Kind.CARD_CLIPPED), sample.cautions().stream().map(Caution::kind).toList());
         assertTrue(difference(sample, 0) < 1);

@@ -19,8 +19,9 @@ import org.junit.jupiter.api.io.TempDir;
 class KeepingTest {
 
     private static final Area NEEDLES = new Area(5, 5, 40, 90);
-    private static final List<Patch> CARD =
-            List.of(Patch.grey(new Area(55, 5, 40, 40), 18), new Patch(new Area(55, 55, 40, 40), new Lab(48.3, 0.1, -0.7)));
+    private static final List<Patch> CARD = List.of(
+            Patch.grey(new Area(55, 5, 40, 40), 18),
+            new Patch(new Area(55, 55, 40, 40), new Lab(48.3, 0.1, -0.7)));
 
     @TempDir
     Path folder;
@@ -138,7 +139,8 @@ class KeepingTest {
         assertEquals(home.resolve(".cache/fascicle"), UsersFolder.of("Linux", home, Map.of("XDG_CACHE_HOME", "set")));
         assertEquals(home.resolve(".cache/fascicle"), UsersFolder.of("Linux", home, Map.of()));
         assertEquals(home.resolve("Library/Caches/fascicle"), UsersFolder.of("Mac OS X", home, Map.of()));
-        assertEquals(set.resolve("fascicle"), UsersFolder.of("WINDOWS 11", home, Map.of("LOCALAPPDATA", set.toString())));
+        assertEquals(set.resolve("fascicle"), 
+                UsersFolder.of("WINDOWS 11", home, Map.of("LOCALAPPDATA", set.toString())));
     }
 
     private List<Path> files() throws Exception {

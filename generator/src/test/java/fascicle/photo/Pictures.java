@@ -77,6 +77,22 @@ final class Pictures {
                 Arrays.copyOfRange(jpeg, 2, jpeg.length));
     }
 
+    /** The same JPEG without its JFIF segment, its three components under other names, in frame and scan. */
+    static byte[] renamed(byte[] jpeg, char... names) {
+        byte[] bare = joined(Arrays.copyOf(jpeg, 2), Arrays.copyOfRange(jpeg, 20, jpeg.length));
+        int at = 2;
+        while ((bare[at + 1] & 0xff) != 0xda) {
+            for (int i = 0; (bare[at + 1] & 0xff) == 0xc0 && i < 3; i++) {
+                bare[at + 10 + 3 * i] = (byte) names[i];
+            }
+            at += 2 + ((bare[at + 2] & 0xff) << 8 | bare[at + 3] & 0xff);
+        }
+        for (int i = 0; i < 3; i++) {
+            bare[at + 5 + 2 * i] = (byte) names[i];
+        }
+        return bare;
+    }
+
     static byte[] withOrientation(byte[] jpeg, int orientation) {
         return withSegment(jpeg, 0xe1, joined(text("Exif\0\0"), exif(orientation)));
     }
@@ -90,8 +106,8 @@ final class Pictures {
         return ByteBuffer.allocate(64).order(ByteOrder.LITTLE_ENDIAN)
                 .put(text("II*\0")).putInt(8).putShort((short) 2)
                 .putShort((short) 0x0100).putShort((short) 3).putInt(1).putInt(7)
-                .putShort((short) 0x0112).putShort((short) 3).putInt(1).putShort((short) orientation).putShort((short) 0)
-                .putInt(0).array();
+                .putShort((short) 0x0112).putShort((short) 3).putInt(1).putShort((short) orientation)
+                .putShort((short) 0).putInt(0).array();
     }
 
     /** Samples in rows, {@code channels} to a pixel, as a PNG of 8 or 16 bits with more chunks before its pixels. */

@@ -141,7 +141,8 @@ class PrintTest {
 
     @Test
     void severalWidthsAreThoseOfEachAlone() throws Exception {
-        Path file = Pictures.write(folder, "a.jpg", jpeg(painted(700, 500, (x, y) -> BRICK + x % 7 * 0x050301 + y % 9)));
+        Path file = Pictures.write(folder, "a.jpg", 
+                jpeg(painted(700, 500, (x, y) -> BRICK + x % 7 * 0x050301 + y % 9)));
         List<byte[]> prints = Darkroom.withoutCache().prints(file, List.of(480, 300, 960));
         assertArrayEquals(Darkroom.withoutCache().print(file, 480), prints.get(0));
         assertArrayEquals(Darkroom.withoutCache().print(file, 300), prints.get(1));

@@ -7,7 +7,10 @@ import fascicle.colour.ColourDifference;
 import fascicle.colour.Lab;
 import fascicle.colour.LinearRgb;
 import fascicle.colour.Rgb;
+import fascicle.colour.Xyz;
 import fascicle.photo.Caution.Kind;
+import java.awt.color.ICC_ColorSpace;
+import java.awt.color.ICC_Profile;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
@@ -46,6 +49,24 @@ class ProfileTest {
         for (byte[] profile : List.of(Profiles.displayP3(), Profiles.displayP3ByTable(1024))) {
             Lab lab = sample(Pictures.flatPng(40, 40, 16, 2, pixel, Pictures.profileChunk(profile))).lab();
             assertTrue(ColourDifference.cielab(expected, lab) < ROUNDED, () -> expected + " but " + lab);
+        }
+    }
+
+    /** The JDK's colour management reckons with 16 bits, clips Z at 0, and has the white of ICC.1. */
+    @Test
+    void theJdksOwnReaderIsOfOneMind() {
+        for (byte[] content : List.of(Profiles.displayP3(), Profiles.adobeRgb(), Profiles.displayP3ByTable(1024))) {
+            Profile ours = Profile.ofIcc(content);
+            ICC_ColorSpace theirs = new ICC_ColorSpace(ICC_Profile.getInstance(content));
+            for (int i = 0; i < 216; i++) {
+                float[] rgb = {(i % 6) / 5f, (i / 6 % 6) / 5f, (i / 36) / 5f};
+                float[] xyz = theirs.toCIEXYZ(rgb);
+                double[] ourXyz = ours.toXyz().times(ours.red().decode(rgb[0]), ours.green().decode(rgb[1]),
+                        ours.blue().decode(rgb[2]));
+                assertEquals(xyz[0] * Xyz.D50.x() / 0.9642, ourXyz[0], 1e-4);
+                assertEquals(xyz[1], ourXyz[1], 1e-4);
+                assertEquals(xyz[2] * Xyz.D50.z() / 0.8249, StrictMath.max(0, ourXyz[2]), 1e-4);
+            }
         }
     }
 

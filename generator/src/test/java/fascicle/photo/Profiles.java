@@ -75,7 +75,7 @@ final class Profiles {
             tags = joined(tags, text(names.get(i)), number(at), number(contents.get(i).length));
             data = joined(data, contents.get(i), new byte[(4 - contents.get(i).length % 4) % 4]);
         }
-        byte[] header = joined(new byte[8], new byte[] {(byte) version, 0, 0, 0}, text("mntrRGB XYZ "), new byte[12],
+        byte[] header = joined(number(128 + tags.length + data.length), new byte[4], new byte[] {(byte) version, 0, 0, 0}, text("mntrRGB XYZ "), new byte[12],
                 text("acsp"), new byte[88]);
         return joined(header, tags, data);
     }

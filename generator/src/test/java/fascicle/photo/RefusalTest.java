@@ -118,7 +118,8 @@ class RefusalTest {
     void whatCanBeSeenThroughIsNotSampled() throws Exception {
         assertRefused("can be seen through, so that its colours depend on what lies behind; " + SAVE,
                 Pictures.flatPng(30, 20, 8, 6, new int[] {200, 100, 50, 254}));
-        Path opaque = Pictures.write(folder, "opaque.png", Pictures.flatPng(30, 20, 8, 6, new int[] {200, 100, 50, 255}));
+        Path opaque = Pictures.write(folder, "opaque.png",
+                Pictures.flatPng(30, 20, 8, 6, new int[] {200, 100, 50, 255}));
         assertEquals(200, Darkroom.withoutCache().sample(opaque, ALL, List.of()).lab().toRgb().red());
     }
 

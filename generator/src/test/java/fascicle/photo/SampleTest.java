@@ -126,6 +126,19 @@ class SampleTest {
         }
     }
 
+    /** Components named R, G and B, without any application's segment, are no YCbCr (as common decoders take them). */
+    @Test
+    void aJpegWhoseComponentsAreNamedRgbIsRgb() throws Exception {
+        byte[] jpeg = jpeg(painted(64, 64, (x, y) -> 0x7f4632));
+        // The file's own YCbCr of that brown (ITU-T T.871), which are then meant as red, green and blue.
+        double luma = 0.299 * 0x7f + 0.587 * 0x46 + 0.114 * 0x32;
+        Rgb meant = new Rgb((int) StrictMath.round(luma), (int) StrictMath.round(128 + (0x32 - luma) / 1.772),
+                (int) StrictMath.round(128 + (0x7f - luma) / 1.402));
+        byte[] bare = Pictures.renamed(jpeg, 'R', 'G', 'B');
+        Sample sample = darkroom.sample(Pictures.write(folder, "rgb.jpg", bare), LEFT, List.of());
+        assertTrue(ColourDifference.ciede2000(meant.toLab(), sample.lab()) < 1, sample.lab().toString());
+    }
+
     @Test
     void sixteenBitsAreReadToTheLast() throws Exception {
         int[] pixel = {30_001, 20_002, 10_003};

@@ -163,7 +163,8 @@ public final class EntryComposer {
         WindowReading window = fading.window();
         Fact fact = colours.reading(words.say("fact.window", window.after().written()), window.reading());
         List<Link> values = new ArrayList<>(fact.values());
-        fading.faded().ifPresent(faded -> values.add(Link.plain(words.say("window.faded", figures.told(faded)))));
+        fading.faded().ifPresent(faded -> values.add(Link.plain(
+                words.say(faded.tells() ? "window.faded" : "window.same", figures.difference(faded)))));
         fading.grade().ifPresent(grade -> values.add(Link.plain(fading.faded().filter(Difference::tells).isPresent()
                 ? words.say("window.grade", grade, words.say("window.grade-" + grade))
                 : words.say("window.unsure", grade))));

@@ -4,6 +4,7 @@ import fascicle.book.figures.Figures;
 import fascicle.book.page.Plot;
 import fascicle.book.plot.FadingPlot;
 import fascicle.book.words.Words;
+import fascicle.workings.Difference;
 import fascicle.workings.EntryWorking;
 import fascicle.workings.Fading;
 import java.util.ArrayList;
@@ -39,11 +40,15 @@ final class FadingComposer {
     }
 
     private String said(Fading fading) {
-        return words.say("plot.faded", time(fading.days()), figures.told(fading.faded().orElseThrow()), grade(fading));
+        Difference faded = fading.faded().orElseThrow();
+        return faded.tells() ? words.say("plot.faded", time(fading.days()), figures.difference(faded), grade(fading))
+                : words.say("plot.same", time(fading.days()), figures.told(faded));
     }
 
+    /** No grade where the readings cannot tell that anything has faded. */
     private String grade(Fading fading) {
-        return fading.grade().map(grade -> words.say("plot.grade", grade)).orElse("");
+        return fading.grade().filter(unused -> fading.faded().filter(Difference::tells).isPresent())
+                .map(grade -> words.say("plot.grade", grade)).orElse("");
     }
 
     private String time(double days) {

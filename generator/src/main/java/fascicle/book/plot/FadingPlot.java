@@ -45,7 +45,7 @@ public record FadingPlot(List<Point> points) {
      * @param days how long it had been in the light, from 0
      * @param difference CIEDE2000 from the colour when new, from 0
      * @param colour what it is drawn in
-     * @param label what stands beside it, in words
+     * @param label what stands beside it, in words; empty for nothing
      */
     public record Point(double days, double difference, Lab colour, String label) {}
 
@@ -113,7 +113,7 @@ public record FadingPlot(List<Point> points) {
             Stroke stroke = stroke(point, across, up, unit);
             taken.add(new Box(stroke.x() - 3, stroke.x() + 3, stroke.y() - LENGTH, stroke.y()));
         }
-        for (Point point : points) {
+        for (Point point : points.stream().filter(one -> !one.label().isEmpty()).toList()) {
             Stroke stroke = stroke(point, across, up, unit);
             double y = stroke.y() - ABOVE;
             double width = point.label().codePointCount(0, point.label().length()) * LETTER;

@@ -153,6 +153,7 @@ final class DayReader {
 
     /** The entries with what the files hold that their readings name, read on all cores. */
     List<Entry> opened(List<Entry> entries, ReadingFiles files) {
+        entries.forEach(entry -> files.expect(entry.readings()));
         List<ReadingFiles.Opened<Entry>> all = entries.parallelStream().map(files::of).toList();
         List<Entry> opened = new ArrayList<>();
         for (int place = 0; place < all.size(); place++) {

@@ -31,8 +31,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicInteger;
-import java.util.function.IntConsumer;
 
 /**
  * Reads a whole notebook. A file with errors never hides another: what could not be read is left out of the notebook
@@ -50,10 +48,10 @@ public final class NotebookReader {
     private final Catalogue catalogue = new Catalogue(findings);
     private final List<Missing> missing = new ArrayList<>();
     private final Darkroom darkroom;
-    private final IntConsumer progress;
+    private final Progress progress;
     private Kitchen kitchen = Kitchen.METRIC;
 
-    private NotebookReader(Path root, Darkroom darkroom, IntConsumer progress) {
+    private NotebookReader(Path root, Darkroom darkroom, Progress progress) {
         this.root = root;
         this.darkroom = darkroom;
         this.progress = progress;
@@ -68,6 +66,18 @@ public final class NotebookReader {
      */
     public record Result(Notebook notebook, List<Finding> findings) {}
 
+    /** Is told how far the reading of photographs is, from several threads. */
+    public interface Progress {
+
+        /**
+         * Another photograph has been looked at.
+         *
+         * @param looked how many so far
+         * @param of how many there are, as far as is known
+         */
+        void looked(int looked, int of);
+    }
+
     /**
      * Reads a notebook.
      *
@@ -76,7 +86,7 @@ public final class NotebookReader {
      * @throws IOException if a folder cannot be listed
      */
     public static Result read(Path root) throws IOException {
-        return read(root, Darkroom.withoutCache(), photographs -> { });
+        return read(root, Darkroom.withoutCache(), (looked, of) -> { });
     }
 
     /**
@@ -84,11 +94,11 @@ public final class NotebookReader {
      *
      * @param root its folder; must be a folder that exists
      * @param darkroom what reads photographs
-     * @param progress is told how many photographs have been looked at, from several threads
+     * @param progress is told how many photographs have been looked at
      * @return the notebook and the findings about it
      * @throws IOException if a folder cannot be listed
      */
-    public static Result read(Path root, Darkroom darkroom, IntConsumer progress) throws IOException {
+    public static Result read(Path root, Darkroom darkroom, Progress progress) throws IOException {
         if (!Files.isDirectory(root)) {
             throw new IllegalArgumentException("not a folder: " + root);
         }
@@ -98,9 +108,7 @@ public final class NotebookReader {
     private Result all() throws IOException {
         files.checkStrangers();
         Cover cover = cover();
-        AtomicInteger photographs = new AtomicInteger();
-        ReadingFiles readings = new ReadingFiles(root, darkroom, cover,
-                () -> progress.accept(photographs.incrementAndGet()));
+        ReadingFiles readings = new ReadingFiles(root, darkroom, cover, progress);
         List<NeedleLot> lots = shelf("needles", "lot", (fields, id, notes) ->
                 opened(ShelfReader.lot(fields, id, notes), readings, fields.findings()), cover);
         List<Dye> dyes = shelf("dyes", "dye", ShelfReader::dye, cover);

@@ -25,6 +25,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 
 /**
  * Opens the files that readings name, tables of meters and photographs, and puts what they hold in their place. Safe for
@@ -35,7 +36,9 @@ final class ReadingFiles {
     private final FilesBeside files;
     private final Darkroom darkroom;
     private final Optional<Double> photoUncertainty;
-    private final Runnable whenLookedAt;
+    private final NotebookReader.Progress progress;
+    private final AtomicInteger named = new AtomicInteger();
+    private final AtomicInteger looked = new AtomicInteger();
 
     /**
      * Files of a notebook.
@@ -43,13 +46,13 @@ final class ReadingFiles {
      * @param root the notebook's folder
      * @param darkroom what reads photographs
      * @param cover what the notebook says of its photographs
-     * @param whenLookedAt is called after each photograph, from any thread
+     * @param progress is told how many photographs have been looked at
      */
-    ReadingFiles(Path root, Darkroom darkroom, Cover cover, Runnable whenLookedAt) {
+    ReadingFiles(Path root, Darkroom darkroom, Cover cover, NotebookReader.Progress progress) {
         this.files = new FilesBeside(root);
         this.darkroom = darkroom;
         this.photoUncertainty = cover.photoUncertainty().map(Noted::value);
-        this.whenLookedAt = whenLookedAt;
+        this.progress = progress;
     }
 
     /**
@@ -63,6 +66,12 @@ final class ReadingFiles {
     /** The files that were there, as paths from the notebook's folder. */
     Set<String> found() {
         return files.found();
+    }
+
+    /** Takes note of the photographs that are to be looked at, before the first of them is. */
+    void expect(List<Reading> readings) {
+        readings.stream().filter(reading -> reading.colour() instanceof Reading.Photograph)
+                .forEach(reading -> named.incrementAndGet());
     }
 
     /** Opens the files of an entry. */
@@ -81,6 +90,7 @@ final class ReadingFiles {
 
     /** Opens the files of a lot. */
     Opened<NeedleLot> of(NeedleLot lot) {
+        expect(lot.readings());
         Findings findings = new Findings();
         NeedleLot opened = lot.withReadings(all(lot.colour(), findings), all(lot.blank(), findings));
         return new Opened<>(opened, findings.sorted());
@@ -107,7 +117,7 @@ final class ReadingFiles {
         }
         if (how instanceof Reading.Photograph photograph) {
             Optional<Reading.Taken> taken = taken(photograph, findings);
-            whenLookedAt.run();
+            progress.looked(looked.incrementAndGet(), named.get());
             return new Reading(new Reading.Photograph(photograph.file(), photograph.needles(), photograph.card(), taken),
                     reading.wet(), reading.place());
         }
