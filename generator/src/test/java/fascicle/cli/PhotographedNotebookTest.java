@@ -145,6 +145,29 @@ class PhotographedNotebookTest {
     }
 
     @Test
+    void aPictureInAClosedSectionIsInNoLowerEdition() throws IOException {
+        entry("brick", "colour: [{hex: \"#7f4632\"}]\nshare: open", "Took evenly.\n\n## The bench (studio only)\n\n"
+                + "![The bench](bench.png)\n");
+        publish().ends(0);
+        assertEquals(3, pictures().size());
+        book = folder.resolve("open");
+        publish("--edition", "open").ends(0);
+        assertEquals(List.of(), pictures());
+    }
+
+    @Test
+    void aPictureByALinkThatLeavesTheNotebookIsNotRead() throws IOException {
+        Files.createSymbolicLink(written.folder().resolve(DAY + "out.png"),
+                Files.write(folder.resolve("elsewhere.png"), bench()));
+        entry("linked", "colour: [{photo: {file: out.png, needles: [15, 20, 30, 40]}}]", "");
+        entry("worded", "colour: [{hex: \"#7f4632\"}]", "![Elsewhere](out.png)");
+        publish("--despite-errors").ends(0).says(DAY + "linked.md:4:25: error: the picture “out.png” lies outside the "
+                + "notebook", "worded.md:6:1: warning: the picture “out.png” is taken out, and its words stand in its "
+                + "place: it lies outside the notebook");
+        assertEquals(List.of(), pictures());
+    }
+
+    @Test
     void aLotThatIsNotSharedKeepsItsColourAndLosesItsPicture() throws IOException {
         written.with("needles/pale.png", bench()).with("needles/scalded-2025.md", "---\ntitle: Scalded\nspecies: Pinus nigra\n"
                 + "condition: scalded\ncolour: [{" + READ.replace("bench.png", "pale.png") + "}]\n---\n");
