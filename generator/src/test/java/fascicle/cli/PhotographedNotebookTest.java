@@ -81,8 +81,8 @@ class PhotographedNotebookTest {
             assertTrue(Files.exists(book.resolve("entries").resolve(source.split(" ")[0])), source);
         }
         assertEquals("1200", image.attr("width"));
-        assertEquals("15", picture.selectFirst("rect.read-needles").attr("x"));
-        assertEquals("62", picture.selectFirst("rect.read-card").attr("x"));
+        assertEquals("M15 20h30v40h-30z", picture.selectFirst("path.read-needles").attr("d"));
+        assertEquals("M62 12h11v16h-11z", picture.selectFirst("path.read-card").attr("d"));
         assertEquals(3, pictures().size());
     }
 

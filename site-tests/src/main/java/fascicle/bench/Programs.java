@@ -53,6 +53,12 @@ final class Programs {
                 notebook.toString(), target.toString(), "2"));
     }
 
+    /** The JDK alone with photographs. */
+    List<String> pictures(Path notebook, Path target) {
+        return java(List.of("-cp", System.getProperty("java.class.path"), PicturesAlone.class.getName(),
+                notebook.toString(), target.toString()));
+    }
+
     /** A whole publishing. */
     List<String> publish(Path notebook, Path target) {
         List<String> arguments = new ArrayList<>();

@@ -77,6 +77,11 @@ class PagesHoldTogetherTest {
                     open.add(Way.from(address, way).file());
                 }
             }
+            for (Element picture : book.page(address).select("[srcset]")) {
+                for (String copy : picture.attr("srcset").split(", ")) {
+                    seen.add(Way.from(address, copy.split(" ")[0]).file());
+                }
+            }
         }
         Set<String> expected = new TreeSet<>(book.files());
         expected.remove("fascicle.manifest");

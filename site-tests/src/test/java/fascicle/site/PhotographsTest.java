@@ -41,8 +41,8 @@ class PhotographsTest {
                 browser.width(width).show(book.folder().resolve(MOSS));
                 assertEquals(List.of(), browser.complaints());
                 browser.script("document.querySelector('.photograph img').loading = 'eager'; "
-                        + "document.querySelector('.photograph').scrollIntoView()");
-                browser.script("return document.querySelector('.photograph img').decode()");
+                        + "document.querySelector('.photograph').scrollIntoView(); return 1");
+                browser.script("return document.querySelector('.photograph img').decode().then(() => 1)");
                 List<?> found = (List<?>) browser.script("""
                         const image = document.querySelector('.photograph img');
                         const whole = image.getBoundingClientRect();

@@ -24,9 +24,9 @@ record ShownFigure(boolean about, BigDecimal number, String unit) {
     /** Half of the last digit of a figure of three digits, in the worst case: 0.5 of 100. */
     private static final BigDecimal COARSEST = new BigDecimal("0.005");
 
-    private static final Pattern DIFFERENCE = Pattern.compile("ΔE00[\\u202f\\u00a0 ](?<figure>[^ ]+).*");
+    private static final Pattern DIFFERENCE = Pattern.compile(".*?ΔE00[\\u202f\\u00a0 ](?<figure>[^ ,)]+).*");
 
-    /** Reads the colour difference with which a text begins. */
+    /** Reads the first colour difference in a text. */
     static ShownFigure ofDifference(String text) {
         Matcher shown = DIFFERENCE.matcher(text);
         assertTrue(shown.matches(), "no colour difference: " + text);

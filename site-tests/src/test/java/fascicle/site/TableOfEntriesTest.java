@@ -40,7 +40,7 @@ class TableOfEntriesTest {
         places.put("lab_a", "/colour/lab/1");
         places.put("lab_b", "/colour/lab/2");
         Stream.of("hex", "readings", "by", "unlevelness_de00", "name", "family", "chroma", "hue_deg", "shift_de00",
-                        "target_de00")
+                        "target_de00", "shift_tone", "uncertainty_de00")
                 .forEach(key -> places.put(key, "/colour/" + key));
         Stream.of("verdict", "evenness", "feel").forEach(key -> places.put(key, "/outcome/" + key));
         Stream.of("rub_dry", "rub_wet").forEach(key -> places.put(key, "/fastness/" + key));
@@ -59,6 +59,7 @@ class TableOfEntriesTest {
         }
         lists.put("window_after_days", Map.entry("/window", "after_days"));
         lists.put("window_de00", Map.entry("/window", "de00"));
+        lists.put("window_grade", Map.entry("/window", "grade"));
         lists.put("faults", Map.entry("/outcome/faults", ""));
         return lists;
     }

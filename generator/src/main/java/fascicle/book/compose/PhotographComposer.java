@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jsoup.nodes.Entities;
 
 /** Photographs as pages show them: a copy, the areas that were read drawn over it, and what to heed. */
 final class PhotographComposer {
@@ -52,20 +53,22 @@ final class PhotographComposer {
                 cautions(readings));
     }
 
+    /** Each outline twice, dark under light, so that it is seen on whatever the picture shows. */
     private Markup outlines(List<Reading.Photograph> readings) {
         StringBuilder svg = new StringBuilder("<svg class=\"read-areas\" viewBox=\"0 0 100 100\" "
-                + "preserveAspectRatio=\"none\" aria-hidden=\"true\" focusable=\"false\">");
-        readings.forEach(reading -> reading.needles().ifPresent(area -> outline(svg, "read-needles", area)));
-        patches(readings).map(Patch::at).forEach(area -> outline(svg, "read-card", area));
+                + "preserveAspectRatio=\"none\" role=\"img\" focusable=\"false\"><title>")
+                .append(Entities.escape(words.say("photograph.areas"))).append("</title>");
+        outline(svg, "read-needles", readings.stream().flatMap(reading -> reading.needles().stream()));
+        outline(svg, "read-card", patches(readings).map(Patch::at));
         return new Markup(svg.append("</svg>").toString());
     }
 
-    /** Twice, dark under light, so that the line is seen on whatever the picture shows. */
-    private static void outline(StringBuilder svg, String name, Area area) {
-        for (String under : List.of(" under", "")) {
-            svg.append("<rect class=\"").append(name).append(under).append("\" x=\"").append(Figures.plain(area.x()))
-                    .append("\" y=\"").append(Figures.plain(area.y())).append("\" width=\"")
-                    .append(Figures.plain(area.width())).append("\" height=\"").append(Figures.plain(area.height()))
+    private static void outline(StringBuilder svg, String name, Stream<Area> areas) {
+        String path = areas.map(area -> "M" + Figures.plain(area.x()) + " " + Figures.plain(area.y()) + "h"
+                + Figures.plain(area.width()) + "v" + Figures.plain(area.height()) + "h"
+                + Figures.plain(-area.width()) + "z").collect(Collectors.joining());
+        for (String under : path.isEmpty() ? List.<String>of() : List.of(" under", "")) {
+            svg.append("<path class=\"").append(name).append(under).append("\" d=\"").append(path)
                     .append("\" vector-effect=\"non-scaling-stroke\"/>");
         }
     }

@@ -50,7 +50,7 @@ public final class Prose {
         Parser parser = Parser.htmlParser().setMaxDepth(DEEPEST);
         Document dirty = parser.parseInput("<body>" + Markdown.dirtyHtml(note.markdown()), SafeHtml.BASE);
         for (Element element : dirty.body().getAllElements()) {
-            element.removeAttr("class");
+            element.removeAttr("class").removeAttr("aria-hidden");
             switch (element.normalName()) {
                 case "img" -> show(element, note.place().file(), root);
                 case "a" -> lead(element, note.place().file(), root);
@@ -77,11 +77,19 @@ public final class Prose {
                     .attr("width", String.valueOf(shown.get().picture().width()))
                     .attr("height", String.valueOf(shown.get().picture().height()))
                     .attr("alt", words).attr("loading", "lazy");
+            if (!words.isEmpty()) {
+                // Who does not see the picture has heard its words already.
+                picture.after(captioned(words).attr("aria-hidden", "true"));
+            }
         } else if (words.isEmpty()) {
             picture.remove();
         } else {
-            picture.replaceWith(new Element("span").addClass("picture").appendChild(new TextNode(words)));
+            picture.replaceWith(captioned(words));
         }
+    }
+
+    private static Element captioned(String words) {
+        return new Element("span").addClass("picture").appendChild(new TextNode(words));
     }
 
     private void lead(Element link, String from, String root) {

@@ -18,7 +18,7 @@ final class SafeHtml {
             .addAttributes("ol", "start")
             .addAttributes("td", "class")
             .addAttributes("th", "class")
-            .addAttributes("span", "class")
+            .addAttributes("span", "class", "aria-hidden")
             // Of pictures only those come this far that the book publishes, with attributes of its own.
             .addAttributes("img", "src", "srcset", "sizes", "width", "height", "alt", "loading")
             .addProtocols("a", "href", Destination.SCHEMES.toArray(String[]::new))
