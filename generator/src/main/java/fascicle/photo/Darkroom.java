@@ -84,7 +84,7 @@ public final class Darkroom {
     }
 
     /**
-     * Copies of several widths, for which the picture is decoded once; each is that of {@link #print}.
+     * Copies of several widths, for which the picture is decoded once; each but the widest is made of the next wider one.
      *
      * @return in the order of the widths
      * @throws UnreadablePhotograph if the picture cannot be used
@@ -102,15 +102,15 @@ public final class Darkroom {
             return Print.of(subject.photograph().negative(), widths);
         }
         List<byte[]> kept = new ArrayList<>();
-        for (int width : widths) {
-            memory.get().print(subject.picture(), width).ifPresent(kept::add);
+        for (int place = 0; place < widths.size(); place++) {
+            memory.get().print(subject.picture(), widths, place).ifPresent(kept::add);
         }
         if (kept.size() == widths.size()) {
             return kept;
         }
         List<byte[]> prints = Print.of(subject.photograph().negative(), widths);
         for (int i = 0; i < prints.size(); i++) {
-            memory.get().keep(subject.picture(), widths.get(i), prints.get(i));
+            memory.get().keep(subject.picture(), widths, i, prints.get(i));
         }
         return prints;
     }

@@ -41,12 +41,12 @@ final class Memory {
         drawer.keep(question(picture, needles, card), KeptText.of(sample));
     }
 
-    Optional<byte[]> print(Picture picture, int width) {
-        return drawer.find(question(picture, width));
+    Optional<byte[]> print(Picture picture, List<Integer> widths, int place) {
+        return drawer.find(question(picture, widths, place));
     }
 
-    void keep(Picture picture, int width, byte[] print) {
-        drawer.keep(question(picture, width), print);
+    void keep(Picture picture, List<Integer> widths, int place, byte[] print) {
+        drawer.keep(question(picture, widths, place), print);
     }
 
     /** What tells a file from itself after a change; taken before it is read. */
@@ -65,8 +65,9 @@ final class Memory {
         return question.toString();
     }
 
-    private static String question(Picture picture, int width) {
-        return METHOD + " print " + picture.hash() + ' ' + width;
+    /** A print follows from those that were asked for together with it. */
+    private static String question(Picture picture, List<Integer> widths, int place) {
+        return METHOD + " print " + picture.hash() + ' ' + widths + ' ' + place;
     }
 
     private static String text(Area area) {

@@ -3,8 +3,12 @@ package fascicle.photo;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
@@ -24,30 +28,47 @@ final class Print {
     private final int storedHeight;
     private final Reduction reduction;
 
-    private Print(Negative negative, Pixels pixels, int widest) {
+    private Print(Negative negative, int oldWidth, int oldHeight, int widest) {
         this.negative = negative;
         width = StrictMath.min(widest, negative.uprightWidth());
         height = heightFor(width, negative);
         boolean swapped = negative.orientation().swapped();
         storedWidth = swapped ? height : width;
         storedHeight = swapped ? width : height;
-        reduction = new Reduction(pixels, negative.profile(), storedWidth, storedHeight);
+        reduction = new Reduction(oldWidth, oldHeight, negative.profile(), storedWidth, storedHeight);
     }
 
-    /** Copies of at most these widths, for which the picture is decoded and gone through once. */
+    /**
+     * Copies of at most these widths, in their order. The picture is decoded and gone through once, for the widest; each
+     * other is made of the light of the next wider one, which costs little and is as good as the eye can tell.
+     */
     static List<byte[]> of(Negative negative, List<Integer> widths) throws UnreadablePhotograph, IOException {
+        Map<Integer, byte[]> files = new HashMap<>();
+        Optional<Print> wider = Optional.empty();
+        for (int width : widths.stream().sorted(Comparator.reverseOrder()).distinct().toList()) {
+            Print print = wider.isPresent() ? smaller(negative, wider.get(), width) : first(negative, width);
+            files.put(width, encoded(print.upright()));
+            wider = Optional.of(print);
+        }
+        return widths.stream().map(width -> Objects.requireNonNull(files.get(width))).toList();
+    }
+
+    private static Print first(Negative negative, int width) throws UnreadablePhotograph {
         Pixels pixels = Decoder.decode(negative);
         LightRows light = new LightRows(pixels, negative.profile());
-        List<Print> prints = widths.stream().map(widest -> new Print(negative, pixels, widest)).toList();
+        Print print = new Print(negative, pixels.width(), pixels.height(), width);
         for (int y = 0; y < pixels.height(); y++) {
-            float[] row = light.row(y);
-            prints.forEach(print -> print.reduction.take(row));
+            print.reduction.take(light.row(y));
         }
-        List<byte[]> files = new ArrayList<>();
-        for (Print print : prints) {
-            files.add(encoded(print.upright()));
+        return print;
+    }
+
+    private static Print smaller(Negative negative, Print wider, int width) {
+        Print print = new Print(negative, wider.storedWidth, wider.storedHeight, width);
+        for (int y = 0; y < wider.storedHeight; y++) {
+            print.reduction.take(wider.reduction.row(y));
         }
-        return files;
+        return print;
     }
 
     private BufferedImage upright() {

@@ -21,7 +21,7 @@ final class Reduction {
     private final boolean srgb;
     private final Matrix toSrgb;
     private final float[] columns;
-    private final byte[] reduced;
+    private final float[] light;
     private final double rows;
     private double wanted;
     private int next;
@@ -32,15 +32,15 @@ final class Reduction {
      * @param width of the new rows, at most that of the old ones
      * @param height of the new columns, at most that of the old ones
      */
-    Reduction(Pixels pixels, Profile profile, int width, int height) {
+    Reduction(int oldWidth, int oldHeight, Profile profile, int width, int height) {
+        this.oldWidth = oldWidth;
         this.width = width;
         this.height = height;
-        oldWidth = pixels.width();
         srgb = profile.isSrgb();
         toSrgb = LinearRgb.toXyzUnderD50().inverse().times(profile.toXyz());
         columns = new float[3 * oldWidth];
-        reduced = new byte[3 * width * height];
-        rows = (double) pixels.height() / height;
+        light = new float[3 * width * height];
+        rows = (double) oldHeight / height;
         wanted = rows;
     }
 
@@ -58,19 +58,41 @@ final class Reduction {
         }
     }
 
+    /** The light of a new row, after all old ones; as {@link LightRows} gives it. */
+    float[] row(int y) {
+        complete();
+        return Arrays.copyOfRange(light, 3 * width * y, 3 * width * (y + 1));
+    }
+
     /**
      * The picture in sRGB of 8 bits, red, green and blue of each pixel in turn, not yet turned upright; after all rows.
      */
     byte[] result() {
-        finish();
-        return reduced;
+        complete();
+        byte[] numbers = new byte[light.length];
+        for (int at = 0; at < light.length; at += 3) {
+            put(numbers, at);
+        }
+        return numbers;
+    }
+
+    private void complete() {
+        if (next < height) {
+            finish();
+        }
     }
 
     /** Adds a row's light to that of the rows above it which make one new row. */
     private void gather(float[] row, float share) {
         float[] sums = columns;
-        for (int i = 0; i < sums.length; i++) {
-            sums[i] += share * row[i];
+        if (share == 1) {
+            for (int i = 0; i < sums.length; i++) {
+                sums[i] += row[i];
+            }
+        } else {
+            for (int i = 0; i < sums.length; i++) {
+                sums[i] += share * row[i];
+            }
         }
     }
 
@@ -93,22 +115,25 @@ final class Reduction {
                 green += columns[i + 1];
                 blue += columns[i + 2];
             }
-            put(3 * (next * width + x), red / area, green / area, blue / area);
+            int at = 3 * (next * width + x);
+            light[at] = (float) (red / area);
+            light[at + 1] = (float) (green / area);
+            light[at + 2] = (float) (blue / area);
         }
         Arrays.fill(columns, 0);
         next++;
     }
 
-    private void put(int at, double red, double green, double blue) {
+    private void put(byte[] numbers, int at) {
         if (srgb) {
-            reduced[at] = number(red);
-            reduced[at + 1] = number(green);
-            reduced[at + 2] = number(blue);
+            numbers[at] = number(light[at]);
+            numbers[at + 1] = number(light[at + 1]);
+            numbers[at + 2] = number(light[at + 2]);
         } else {
-            double[] carried = toSrgb.times(red, green, blue);
-            reduced[at] = number(carried[0]);
-            reduced[at + 1] = number(carried[1]);
-            reduced[at + 2] = number(carried[2]);
+            double[] carried = toSrgb.times(light[at], light[at + 1], light[at + 2]);
+            numbers[at] = number(carried[0]);
+            numbers[at + 1] = number(carried[1]);
+            numbers[at + 2] = number(carried[2]);
         }
     }
 

@@ -118,7 +118,7 @@ class PhotographedNotebookTest {
         publish().ends(0).says("brick.md:8:1: warning: the picture “gone.png” is taken out");
         Element notes = page("entries/2026-05-09-brick.html").selectFirst(".notes");
         assertEquals("Bundles on the bench", notes.selectFirst("img").attr("alt"));
-        assertEquals("Gone", notes.selectFirst(".picture").text());
+        assertEquals(List.of("Bundles on the bench", "Gone"), notes.select(".picture").eachText());
         assertEquals(3, pictures().size());
     }
 
@@ -131,6 +131,13 @@ class PhotographedNotebookTest {
         publish().ends(1).says(DAY + "torn.md:6:13: error: the picture “torn.png” ");
         publish("--despite-errors").ends(0);
         assertEquals("#7f4632", colour().get("hex").asString());
+    }
+
+    @Test
+    void aPictureThatIsOnlyShownMustBeWholeToo() {
+        written.with(DAY + "torn.png", java.util.Arrays.copyOf(bench(), bench().length / 2));
+        entry("shown", "colour: [{lab: [36, 23, 23]}, {photo: {file: torn.png}}]", "");
+        publish().ends(1).says("shown.md:4:46: error: the picture “torn.png” ");
     }
 
     /** Neither its pages nor its picture nor the picture's name. */

@@ -11,9 +11,6 @@ import java.util.stream.Collectors;
  */
 public record Shown(Picture picture) {
 
-    /** For a phone, for a laptop, for whoever looks closely; in pixels. */
-    private static final List<Integer> WIDTHS = List.of(480, 960, 1600);
-
     /** What a page shows where the browser does not choose. */
     private static final int USUAL = 960;
 
@@ -26,7 +23,7 @@ public record Shown(Picture picture) {
      * @return in pixels, ascending; none wider than the picture itself
      */
     public List<Integer> widths() {
-        return WIDTHS.stream().map(width -> Math.min(width, picture.width())).distinct().toList();
+        return picture.printWidths();
     }
 
     /**

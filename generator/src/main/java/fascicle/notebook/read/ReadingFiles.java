@@ -155,6 +155,10 @@ final class ReadingFiles {
             Picture picture = darkroom.picture(path.get());
             Optional<Sample> sample = photograph.needles().isEmpty() ? Optional.empty()
                     : Optional.of(sample(path.get(), photograph.needles().get(), patches.get()));
+            if (sample.isEmpty()) {
+                // A picture that is only shown must be whole as well; its copies are kept for the book.
+                darkroom.prints(path.get(), picture.printWidths());
+            }
             sample.ifPresent(read -> read.cautions().forEach(caution -> warn(file, caution, findings)));
             return Optional.of(new Reading.Taken(files.path(file), picture, patches.get(), sample));
         } catch (UnreadablePhotograph unreadable) {
