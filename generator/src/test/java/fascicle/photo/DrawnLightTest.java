@@ -37,7 +37,7 @@ class DrawnLightTest {
         }
     }
 
-    /** Chromaticities by CIE 15:2004, table T.3; the ends of the spectrum that are left out move the fourth decimal. */
+    /** Chromaticities by CIE 15:2004, table T.3, from memory; the ends of the spectrum that are left out move the fourth decimal. */
     @Test
     void lightsHaveTheirChromaticities() {
         assertChromaticity(0.34567, 0.35850, Illuminant.D50);
@@ -45,7 +45,7 @@ class DrawnLightTest {
         assertChromaticity(0.44758, 0.40745, Illuminant.A);
     }
 
-    /** Relative power at 400, 500, 600 and 700 nm by CIE 15:2004, table T.1. */
+    /** Relative power at 400, 500, 600 and 700 nm by CIE 15:2004, table T.1, from memory. */
     @Test
     void theLampIsThatOfTheTable() {
         assertEquals(14.7080, Illuminant.A.power(2), 5e-5);
@@ -93,7 +93,7 @@ class DrawnLightTest {
     }
 
     /**
-     * The colorants of Display P3 as its published profile has them ("Display P3", Apple 2015: 0.51512 0.24120 −0.00105;
+     * The colorants of Display P3 as its published profile has them (the published profile of 2015, from memory: 0.51512 0.24120 −0.00105;
      * 0.29198 0.69225 0.04189; 0.15710 0.06657 0.78407), and the JDK reads them from both kinds of profile.
      */
     @Test
