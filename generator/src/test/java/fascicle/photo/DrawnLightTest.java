@@ -93,8 +93,8 @@ class DrawnLightTest {
     }
 
     /**
-     * The colorants of Display P3 as its published profile has them (the published profile of 2015, from memory: 0.51512 0.24120 −0.00105;
-     * 0.29198 0.69225 0.04189; 0.15710 0.06657 0.78407), and the JDK reads them from both kinds of profile.
+     * The colorants of Display P3 as its published profile of 2015 has them, from memory: 0.51512 0.24120 −0.00105;
+     * 0.29198 0.69225 0.04189; 0.15710 0.06657 0.78407. The JDK reads them from both kinds of profile.
      */
     @Test
     void profilesSayWhatDisplayP3Is() {
