@@ -16,6 +16,7 @@ import fascicle.workings.MethodWorking;
 import fascicle.workings.Workings;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * {@code data/book.json}: every computed figure of the book, form 1. An unknown is null; what an edition does not show
@@ -82,6 +83,8 @@ public final class JsonBook {
             json.lab("lab", Optional.of(known.lab()));
             json.text("hex", known.lab().toRgb().hex());
             json.number("readings", known.readings().size());
+            json.text("by", known.by());
+            json.figure("uncertainty_de00", OptionalDouble.of(known.uncertainty()));
             json.figure("unlevelness_de00", known.unlevelness());
             json.text("name", known.name().name());
             json.text("family", known.name().family());
