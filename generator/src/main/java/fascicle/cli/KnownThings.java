@@ -21,6 +21,7 @@ final class KnownThings {
 
     private final Path table;
     private final Optional<Path> photo;
+    private boolean semicolons;
 
     private KnownThings(Path table, Optional<Path> photo) {
         this.table = table;
@@ -30,11 +31,19 @@ final class KnownThings {
     /**
      * One thing.
      *
+     * @param row its row in the table, from 1
      * @param photo its picture
      * @param at where it lies
      * @param known its colour
      */
-    record Thing(Path photo, Area at, Lab known) {}
+    record Thing(long row, Path photo, Area at, Lab known) {
+
+        /** Whether it lies on another area of its picture, in part at least. */
+        boolean overlaps(Area other) {
+            return at.x() < other.x() + other.width() && other.x() < at.x() + at.width()
+                    && at.y() < other.y() + other.height() && other.y() < at.y() + at.height();
+        }
+    }
 
     /**
      * Reads a table.
@@ -50,8 +59,8 @@ final class KnownThings {
 
     private List<Thing> things() throws IOException {
         String text = text();
-        CSVFormat format = CSVFormat.DEFAULT.builder().setDelimiter(text.lines().findFirst().orElse("").contains(";")
-                        ? ";" : ",").setHeader().setSkipHeaderRecord(true).setIgnoreHeaderCase(true)
+        semicolons = text.lines().findFirst().orElse("").contains(";");
+        CSVFormat format = CSVFormat.DEFAULT.builder().setDelimiter(semicolons ? ";" : ",").setHeader().setSkipHeaderRecord(true).setIgnoreHeaderCase(true)
                 .setIgnoreSurroundingSpaces(true).setIgnoreEmptyLines(true).get();
         try (CSVParser parser = CSVParser.parse(text, format)) {
             List<String> lacking = WANTED.stream().filter(column -> !parser.getHeaderMap().containsKey(column)).toList();
@@ -90,7 +99,7 @@ final class KnownThings {
             throw inRow(row, "has the lightness " + row.get("L") + "; expected is one from 0 to 100");
         }
         try {
-            return new Thing(picture, new Area(number(row, "x"), number(row, "y"), number(row, "width"),
+            return new Thing(row.getRecordNumber(), picture, new Area(number(row, "x"), number(row, "y"), number(row, "width"),
                     number(row, "height")), new Lab(lightness, number(row, "a"), number(row, "b")));
         } catch (IllegalArgumentException outside) {
             throw inRow(row, "names an area that does not lie in the picture; x and width together are at most 100, y "
@@ -99,7 +108,8 @@ final class KnownThings {
     }
 
     private double number(CSVRecord row, String column) {
-        String written = row.isSet(column) ? row.get(column).replace('\u2212', '-') : "";
+        String cell = row.isSet(column) ? row.get(column).replace('\u2212', '-') : "";
+        String written = semicolons ? cell.replace(',', '.') : cell;
         if (!written.matches("[-+]?[0-9]{1,3}(\\.[0-9]+)?")) {
             throw inRow(row, "has “" + written + "” under " + column + "; expected is a number, such as 36.2");
         }

@@ -7,7 +7,9 @@ import fascicle.photo.Sample;
 import fascicle.photo.Uncertainty;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -15,9 +17,14 @@ import java.util.Set;
 /** What things of known colour teach of a maker's photographs. */
 final class LearntUncertainty {
 
+    /** Beyond this a mistake is likelier than so bad a phone ({@code common practice, no source}). */
+    private static final double TOO_FAR = 12;
+
     private final List<Double> differences = new ArrayList<>();
     private final List<String> lines = new ArrayList<>();
     private final Set<String> cautions = new LinkedHashSet<>();
+    private final Set<Path> photographs = new HashSet<>();
+    private long worst;
 
     /** Adds a thing as it was read. */
     void add(KnownThings.Thing thing, Sample sample) {
@@ -26,8 +33,12 @@ final class LearntUncertainty {
                     + "x,y,w,h.");
         }
         double difference = ColourDifference.ciede2000(thing.known(), sample.lab());
+        if (differences.stream().noneMatch(before -> before >= difference)) {
+            worst = thing.row();
+        }
         differences.add(difference);
-        lines.add(thing.photo().getFileName() + ": known " + thing.known().toRgb().hex() + ", read "
+        photographs.add(thing.photo());
+        lines.add("row " + thing.row() + ", " + thing.photo().getFileName() + ": known " + thing.known().toRgb().hex() + ", read "
                 + sample.lab().toRgb().hex() + ", ΔE00 " + Figures.fixed(difference, 1));
         sample.cautions().stream().map(Caution::words).forEach(cautions::add);
     }
@@ -49,6 +60,12 @@ final class LearntUncertainty {
             all.add("this rests on " + differences.size() + (differences.size() == 1 ? " thing" : " things")
                     + "; photograph " + Uncertainty.ENOUGH + " or more, as different as your needles are");
         }
+        if (photographs.size() == 1) {
+            all.add("all lie in one photograph; take three or more, on different days, and name them all in the table");
+        }
+        if (uncertainty() > TOO_FAR) {
+            all.add("these lie so far off that an area or a known colour is likely mistaken; look first at row " + worst);
+        }
         return List.copyOf(all);
     }
 
@@ -57,7 +74,9 @@ final class LearntUncertainty {
         List<String> told = new ArrayList<>(lines);
         told.add("Photographs taken like these lie within ΔE00 " + uncertainty() + " of the truth, nineteen times of "
                 + "twenty: an estimate.");
-        told.add("Write it into notebook.yaml: photo-uncertainty: " + uncertainty());
+        if (uncertainty() <= TOO_FAR) {
+            told.add("Write it into notebook.yaml: photo-uncertainty: " + uncertainty());
+        }
         cautions().forEach(words -> told.add("Heed: " + words + "."));
         return List.copyOf(told);
     }

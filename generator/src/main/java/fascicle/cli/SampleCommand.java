@@ -109,6 +109,10 @@ final class SampleCommand implements Callable<Integer> {
     private int learn(List<KnownThings.Thing> things, List<Patch> card) throws IOException, UnreadablePhotograph {
         LearntUncertainty learnt = new LearntUncertainty();
         for (KnownThings.Thing thing : things) {
+            if (card.stream().anyMatch(patch -> thing.overlaps(patch.at()))) {
+                throw new WrongCall("Row " + thing.row() + " of the table lies on the card itself, which cannot test the "
+                        + "card; name things beside it.");
+            }
             learnt.add(thing, sample(thing.photo(), thing.at(), card));
         }
         if (json) {

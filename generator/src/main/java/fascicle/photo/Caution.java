@@ -20,6 +20,8 @@ public record Caution(Kind kind, String words) {
         CARD_TINTED,
         /** Light falls off between cards or across one. */
         UNEVEN_LIGHT,
+        /** The needles' area is so uneven that it hardly holds needles alone. */
+        NEEDLES_MIXED,
         /** An area has too few pixels. */
         AREA_SMALL,
         /** The picture was made small and stored with loss. */
@@ -27,6 +29,14 @@ public record Caution(Kind kind, String words) {
         /** The patches of the chart do not fit their known colours. */
         CHART_MISFIT,
         /** The picture's colour profile cannot be read; its colours were taken as sRGB. */
-        PROFILE_UNREADABLE
+        PROFILE_UNREADABLE;
+
+        /** Whether a reading with this caution may lie farther from the truth than one of its kind usually does. */
+        boolean isGrave() {
+            return switch (this) {
+                case CARD_CLIPPED, NEEDLES_CLIPPED, CARD_TINTED, UNEVEN_LIGHT, CHART_MISFIT, NEEDLES_MIXED -> true;
+                case NO_CARD, AREA_SMALL, PICTURE_SMALL, PROFILE_UNREADABLE -> false;
+            };
+        }
     }
 }

@@ -1,6 +1,5 @@
 package fascicle.photo;
 
-import fascicle.colour.ColourDifference;
 import fascicle.colour.Lab;
 import fascicle.colour.Matrix;
 import fascicle.colour.Xyz;
@@ -47,12 +46,7 @@ final class Chart {
     }
 
     private static Correction correction(Matrix matrix, List<Known> patches) {
-        Correction fit = new Correction(Sample.Against.CHART, matrix, OptionalDouble.empty());
-        double sum = 0;
-        for (Known patch : patches) {
-            sum += ColourDifference.ciede2000(patch.lab(), fit.lab(patch.light()));
-        }
-        return new Correction(Sample.Against.CHART, matrix, OptionalDouble.of(sum / patches.size()));
+        return new Correction(Sample.Against.CHART, matrix, OptionalDouble.empty()).over(patches);
     }
 
     /** Three equations of a patch: its lightness, chroma and hue should not differ. */

@@ -37,13 +37,19 @@ final class LightFall {
                 + " % between the cards: photograph where it falls evenly, with the cards close to the needles");
     }
 
+    /** How much darker the darkest part of an area is than the brightest, as a share of the brightest. */
+    static double across(List<Light> parts, Profile profile) {
+        LightFall fall = new LightFall(new Region(0, 0, 1, 1), profile);
+        return fall(parts.stream().mapToDouble(fall::luminance).toArray());
+    }
+
     private Optional<String> across(Known card) {
         double[] quarters = card.quarters().stream().mapToDouble(this::luminance).toArray();
         double fall = fall(quarters);
         double beside = beside(card.at(), quarters);
         if (fall > TOO_MUCH) {
-            return Optional.of("the light falls off by " + percent(fall) + " % across the card: photograph where it "
-                    + "falls evenly, without shade or glare on the card");
+            return Optional.of("the light falls off by " + percent(fall) + " % across the card's area: see that "
+                    + "the area lies on the card alone, or photograph where light falls evenly, without shade or glare");
         }
         return fall < SEEN || StrictMath.abs(beside) <= TOO_MUCH ? Optional.empty()
                 : Optional.of("the light changes across the card, and by that slope the needles have "

@@ -17,11 +17,21 @@ final class Misgivings {
     /** Pictures with loss below this size have mostly been made small by a messenger; common practice, no source. */
     private static final long SMALL_PICTURE = 300_000;
 
+    /** From here on the patches' colours or places are in doubt; a chart of 24 under any light leaves less. */
+    private static final double MISFIT = 3;
+
+    /** A fall of light inside a patch that no light makes, and the lightness below which grain may make it. */
+    private static final double EDGE = 0.25;
+    private static final double DARK = 30;
+
+    /** Needles of one bath are more alike than this; common practice, no source. */
+    private static final double MIXED = 8;
+
     private final List<Caution> cautions = new ArrayList<>();
 
     private Misgivings() {}
 
-    static List<Caution> about(Negative negative, Region at, Light needles, List<Known> patches,
+    static List<Caution> about(Negative negative, Region at, Light needles, double unlevelness, List<Known> patches,
             Correction correction) {
         Misgivings misgivings = new Misgivings();
         if (correction.against() == Against.NOTHING) {
@@ -33,6 +43,10 @@ final class Misgivings {
             misgivings.cards(patches.stream().filter(Known::grey).toList(), at, negative.profile());
         }
         correction.leftOver().ifPresent(misgivings::leftOver);
+        if (correction.against() == Against.CHART) {
+            misgivings.edges(patches, negative.profile());
+        }
+        misgivings.mixed(unlevelness);
         misgivings.small(patches, needles);
         misgivings.picture(negative);
         return List.copyOf(misgivings.cautions);
@@ -62,15 +76,33 @@ final class Misgivings {
                 .flatMap(card -> CardTint.of(reading(card.light(), profile)).stream())
                 .findFirst()
                 .ifPresent(tint -> add(Kind.CARD_TINTED, "the card looks " + tint + ": the light is far from daylight, "
-                        + "or this is no grey card; photograph a grey card in daylight, or set the white balance"));
+                        + "or the marked area is no grey card; photograph a grey card in daylight, or mark it where it "
+                        + "lies in the picture as it stands upright"));
         LightFall.of(cards, needles, profile).ifPresent(words -> add(Kind.UNEVEN_LIGHT, words));
     }
 
     private void leftOver(double difference) {
-        if (difference > Certainty.AGAINST_CHART) {
+        if (difference > MISFIT) {
             add(Kind.CHART_MISFIT, "the patches of the chart lie " + String.format(Locale.ROOT, "%.1f", difference)
                     + " from their known colours on average: see that each patch is marked where it lies and has its "
                     + "own colour, and that light falls evenly");
+        }
+    }
+
+    /** A chart marked beside where it lies has the edges of its patches inside the areas that are read. */
+    private void edges(List<Known> patches, Profile profile) {
+        long torn = patches.stream().filter(patch -> patch.lab().lightness() > DARK
+                && LightFall.across(patch.quarters(), profile) > EDGE).count();
+        if (torn >= 2 && cautions.stream().noneMatch(caution -> caution.kind() == Kind.CHART_MISFIT)) {
+            add(Kind.CHART_MISFIT, torn + " patches of the chart have an edge in them: see that its area runs from the "
+                    + "outer edge of the first patches to that of the last, without the frame");
+        }
+    }
+
+    private void mixed(double unlevelness) {
+        if (unlevelness > MIXED) {
+            add(Kind.NEEDLES_MIXED, "the needles' area is very uneven: see that it lies on the needles alone; its last "
+                    + "two figures are width and height, not the right and lower edge");
         }
     }
 

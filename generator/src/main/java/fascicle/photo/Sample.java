@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
  * @param pixels how many pixels of the needles took part, the trimmed ones left out
  * @param unlevelness mean CIEDE2000 of the parts of the area from their mean
  * @param uncertainty how far from the truth a colour of this kind may lie, as CIEDE2000
- * @param leftOver mean CIEDE2000 that the fit of a chart leaves; nothing without a chart
+ * @param leftOver mean CIEDE2000 of patches from their known colours as read; nothing where all are grey
  * @param cautions what to heed, the gravest first
  */
 public record Sample(Lab lab, Against against, int pixels, double unlevelness, double uncertainty,
@@ -29,12 +29,13 @@ public record Sample(Lab lab, Against against, int pixels, double unlevelness, d
     }
 
     /**
-     * The same sample, when it is known how far such photographs lie from the truth.
+     * The same sample, when it is known how far such photographs lie from the truth; never surer than its chart fits, nor
+     * than its cautions allow.
      *
      * @param found as CIEDE2000
      * @return a copy
      */
     public Sample withUncertainty(double found) {
-        return new Sample(lab, against, pixels, unlevelness, found, leftOver, cautions);
+        return new Sample(lab, against, pixels, unlevelness, Certainty.of(found, leftOver, cautions), leftOver, cautions);
     }
 }

@@ -48,9 +48,11 @@ final class Sampling {
         Light light = plot.light();
         Correction correction = correction(patches);
         List<Lab> parts = plot.parts().stream().map(correction::lab).toList();
-        return new Sample(correction.lab(light), correction.against(), light.counted(), Unlevelness.of(parts),
-                Certainty.of(correction), correction.leftOver(),
-                Misgivings.about(negative, region, light, patches, correction));
+        double unlevelness = Unlevelness.of(parts);
+        List<Caution> cautions = Misgivings.about(negative, region, light, unlevelness, patches, correction);
+        return new Sample(correction.lab(light), correction.against(), light.counted(), unlevelness,
+                Certainty.of(Certainty.usual(correction.against()), correction.leftOver(), cautions),
+                correction.leftOver(), cautions);
     }
 
     private Correction correction(List<Known> patches) throws UnreadablePhotograph {
@@ -61,7 +63,7 @@ final class Sampling {
         if (chart.isPresent()) {
             return chart.get();
         }
-        return GreyCard.correction(cards(patches), negative.profile())
+        return GreyCard.correction(cards(patches), negative.profile()).map(correction -> correction.over(patches))
                 .orElseThrow(() -> new UnreadablePhotograph(
                         "is black where the card should be; mark the card where it lies"));
     }

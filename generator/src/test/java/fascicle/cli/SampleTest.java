@@ -1,6 +1,7 @@
 package fascicle.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fascicle.colour.Lab;
@@ -96,11 +97,23 @@ class SampleTest {
         JsonNode learnt = json(Call.of("sample", "--known", tiles, "--card", "82,12,11,16", "--json"));
         assertEquals(8, learnt.get("known").size());
         assertEquals(1, learnt.get("uncertainty_de00").asDouble());
-        assertEquals(0, learnt.get("cautions").size(), learnt.toString());
+        assertEquals(1, learnt.get("cautions").size(), learnt.toString());
+        assertTrue(learnt.get("cautions").get(0).asString().startsWith("all lie in one photograph"), learnt.toString());
         Call.of("sample", "--known", tiles, "--card", "82,12,11,16").ends(0)
                 .prints("Write it into notebook.yaml: photo-uncertainty: 1.0", "nineteen times of twenty");
         Files.writeString(tiles, table.substring(0, table.lastIndexOf("tiles.png")));
         Call.of("sample", "--known", tiles, "--card", "82,12,11,16").ends(0).prints("Heed: this rests on 7 things");
+    }
+
+    @Test
+    void whatCannotTeachIsNotTaken() throws IOException {
+        Path card = Files.writeString(folder.resolve("card.csv"), "x;y;width;height;L;a;b\n62;12;11;16;49,5;0;0\n");
+        Call.of("sample", photo, "--known", card, "--card", "62,12,11,16").ends(2).says("Row 1 of the table lies on the "
+                + "card itself");
+        Path mistaken = Files.writeString(folder.resolve("mistaken.csv"), "x;y;width;height;L;a;b\n15;20;30;40;90;0;0\n");
+        Call told = Call.of("sample", photo, "--known", mistaken, "--card", "62,12,11,16").ends(0)
+                .prints("an area or a known colour is likely mistaken; look first at row 1");
+        assertFalse(told.out().contains("photo-uncertainty"), told.out());
     }
 
     @Test

@@ -70,7 +70,7 @@ class ChartTest {
         Sample sample = sample(0, patches(PATCHES.size(), 1));
         assertEquals(Kind.CHART_MISFIT, sample.cautions().get(0).kind());
         assertTrue(sample.leftOver().orElseThrow() > 4);
-        assertEquals(sample.leftOver().orElseThrow(), sample.uncertainty());
+        assertEquals(2 * sample.leftOver().orElseThrow(), sample.uncertainty());
     }
 
     /** A patch at the edge of the numbers no longer tells of light, and pulls no other colour with it. */

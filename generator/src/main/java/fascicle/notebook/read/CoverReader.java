@@ -51,7 +51,7 @@ final class CoverReader {
                 fields.text("theme").map(Noted::value).orElse(Cover.UNSAID.theme()), conditions(fields),
                 fields.read("address", CoverReader::address).map(Noted::value),
                 fields.list("weights", Scalar.quantity(Dimension.MASS)),
-                fields.read("photo-uncertainty", Scalar.number(0.1, 30)));
+                fields.read("photo-uncertainty", Scalar.number(1, 30)));
         water.ifPresent(Fields::done);
         fields.done();
         for (Noted<Quantity> weight : cover.weights()) {

@@ -58,6 +58,12 @@ final class Fields {
         return mapping.find(key).filter(pair -> pair.value() instanceof Node.Mapping).isPresent();
     }
 
+    /** Whether a key has a list of plain values, without taking it. */
+    boolean isListOfTexts(String key) {
+        return mapping.find(key).filter(pair -> pair.value() instanceof Node.Sequence list && !list.items().isEmpty()
+                && list.items().stream().allMatch(Node.Text.class::isInstance)).isPresent();
+    }
+
     /** Where a key stands, or where the map begins if it is left out. */
     Place placeOf(String key) {
         return mapping.find(key).map(Node.Pair::place).orElse(mapping.place());

@@ -5,12 +5,15 @@ import fascicle.notebook.Noted;
 import fascicle.notebook.Place;
 import fascicle.notebook.text.SourceText;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 
 /** Finds files that a file of the notebook names as seen from itself; none may lie outside the notebook. */
 final class FilesBeside {
@@ -30,12 +33,43 @@ final class FilesBeside {
     /** The text of a table; what keeps it from being read is a finding where it is named. */
     Optional<String> text(Noted<String> file, Findings findings) {
         return found("table", file, findings).flatMap(path -> {
+            Optional<String> other = otherKind(path);
+            if (other.isPresent()) {
+                findings.error(file.place(), "the table “" + file.value() + "” " + other.get());
+                return Optional.empty();
+            }
             Findings inside = new Findings();
             Optional<String> text = SourceText.read(root, path(file), inside).map(SourceText::text);
             inside.sorted().forEach(finding -> findings.error(file.place(), "the table “" + file.value()
                     + "” cannot be read: " + finding.message()));
             return text;
         });
+    }
+
+    /** What a file is that is no text, by its first bytes. */
+    private static Optional<String> otherKind(Path path) {
+        byte[] first;
+        try (InputStream in = Files.newInputStream(path)) {
+            first = in.readNBytes(4);
+        } catch (IOException unreadable) {
+            // Whoever reads it whole says why.
+            return Optional.empty();
+        }
+        return switch (new String(first, StandardCharsets.ISO_8859_1)) {
+            case "PK\3\4" -> Optional.of("is a spreadsheet's or a word processor's own file; export it as CSV");
+            case "\u00ff\u00d8\u00ff\u00e0", "\u00ff\u00d8\u00ff\u00e1", "\u0089PNG" -> Optional.of("is a picture; read it with photo: instead");
+            default -> Optional.empty();
+        };
+    }
+
+    /** A file of nearly the same name in the same folder. */
+    private static Optional<String> near(Path path) {
+        try (Stream<Path> beside = Files.list(path.getParent())) {
+            return Suggestion.of(path.getFileName().toString(),
+                    beside.map(one -> one.getFileName().toString()).filter(name -> !name.endsWith(".md")).toList());
+        } catch (IOException noFolder) {
+            return Optional.empty();
+        }
     }
 
     /** The files found so far, as paths from the notebook's folder. */
@@ -62,7 +96,8 @@ final class FilesBeside {
                 findings.error(place, named + "lies outside the notebook; put it beside the entry and name it by its "
                         + "file alone");
             } else if (!Files.isRegularFile(path)) {
-                findings.error(place, named + "is not there; put it beside the entry, or mend its name");
+                findings.error(place, named + "is not there; " + near(path).map(name -> "did you mean “" + name + "”?")
+                        .orElse("put it beside the entry, or mend its name"));
             } else {
                 this.found.add(path(file));
                 return Optional.of(path);

@@ -15,17 +15,30 @@ final class PhotographReader {
     /** The grey card of photographers, in per cent of reflectance. */
     private static final double GREY_CARD = 18;
 
-    private static final Scalar<Double> REFLECTANCE = (text, kitchen) -> Scalar.number(1, 100).read(
-            text.endsWith("%") ? text.substring(0, text.length() - 1).strip() : text, kitchen);
+    private static final Scalar<Double> REFLECTANCE = (text, kitchen) -> {
+        double percent = Scalar.number(0, 100).read(
+                text.endsWith("%") ? text.substring(0, text.length() - 1).strip() : text, kitchen);
+        if (percent < 1) {
+            throw new Unreadable("“" + text + "” is too dark for a card; its reflectance is in per cent, so that a grey "
+                    + "card of photographers is 18");
+        }
+        return percent;
+    };
 
     private PhotographReader() {}
 
     /** Reads a photograph. */
     static Optional<Reading.Photograph> photograph(Fields map) {
+        if (map.has("photo") && !map.isMap("photo")) {
+            map.node("photo").ifPresent(node -> map.findings().error(node.place(), "“photo” has " + node.described()
+                    + "; write photo: {file: brick.jpg}, with needles: […] and card: {…} to read its colour"));
+            return Optional.empty();
+        }
         return map.map("photo").flatMap(photo -> {
             Optional<Noted<String>> file = photo.text("file");
-            Optional<Area> needles = area(photo, "needles");
             Optional<Reading.Card> card = card(photo);
+            // A card that is there and cannot be read is no reading without a card.
+            Optional<Area> needles = area(photo, "needles").filter(unused -> card.isPresent() || !photo.has("card"));
             if (!photo.has("file")) {
                 photo.findings().error(photo.place(), "“photo” does not name its picture; add “file: brick.jpg”");
             } else if (photo.has("card") && !photo.has("needles")) {
@@ -40,6 +53,11 @@ final class PhotographReader {
 
     /** One patch, a list of patches, or a chart with its table. */
     private static Optional<Reading.Card> card(Fields photo) {
+        if (photo.isListOfTexts("card")) {
+            photo.node("card").ifPresent(node -> photo.findings().error(node.place(), "“card” has only numbers; write "
+                    + "card: {at: [77.5, 75, 10, 13], grey: 18}"));
+            return Optional.empty();
+        }
         List<Fields> maps = photo.maps("card");
         if (maps.size() == 1 && maps.get(0).has("file")) {
             return chart(maps.get(0));
@@ -91,7 +109,8 @@ final class PhotographReader {
                 return Optional.of(new Area(at.get(0), at.get(1), at.get(2), at.get(3)));
             } catch (IllegalArgumentException outside) {
                 map.findings().error(map.placeOf(key), "“" + key + "” does not lie in the picture; expected are left "
-                        + "edge, upper edge, width and height in per cent, all within 100");
+                        + "edge, upper edge, width and height in per cent, all within 100 (not the right and lower "
+                        + "edge)");
                 return Optional.empty();
             }
         });
