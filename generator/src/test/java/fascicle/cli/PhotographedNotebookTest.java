@@ -95,6 +95,24 @@ class PhotographedNotebookTest {
     }
 
     @Test
+    void aCaptionSaysWhatThePictureIsOf() throws IOException {
+        for (String name : List.of("wet", "weeks", "cloth")) {
+            written.with(DAY + name + ".png", FlatPicture.table().with(10, 10, 40, 60, 0x7f4632 + name.length())
+                    .with(60, 10, 15, 20, FlatPicture.GREY_18).png());
+        }
+        entry("brick", "colour: [{" + READ + "}, {" + READ.replace("bench", "wet") + ", when: wet}]\nwindow: [{after: 6 "
+                + "weeks, " + READ.replace("bench", "weeks") + "}]\nfastness: {rub-dry: {before: {lab: [94, 0, 2]}, after: {"
+                + READ.replace("bench", "cloth") + "}}}", "");
+        publish().ends(0);
+        List<String> captions = page("entries/2026-05-09-brick.html").select(".photograph figcaption").eachText();
+        assertEquals(4, captions.size());
+        assertTrue(captions.get(0).startsWith("Outlined: "), captions.toString());
+        assertTrue(captions.get(1).startsWith("Wet, and so compared with nothing. Outlined: "), captions.toString());
+        assertTrue(captions.get(2).startsWith("After 6 weeks in the light. Outlined: "), captions.toString());
+        assertTrue(captions.get(3).startsWith("The bath in a glass, or a rubbed cloth. Outlined: "), captions.toString());
+    }
+
+    @Test
     void withoutACardItIsKeptAndComparedWithNothing() throws IOException {
         entry("brick", "colour: [{photo: {file: bench.png, needles: [15, 20, 30, 40]}}]", "");
         publish().ends(0).says(DAY + "brick.md:4:25: warning: the picture “bench.png”: ");

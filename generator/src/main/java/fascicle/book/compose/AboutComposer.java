@@ -50,6 +50,10 @@ public final class AboutComposer {
                 paragraphs.add(words.say(cover.kitchenSaid() ? "kitchen.said" : "kitchen.left-out",
                         words.say("kitchen." + cover.kitchen().key())));
             }
+            if (section.equals("photographs")) {
+                cover.photoUncertainty().ifPresent(found -> paragraphs.add(
+                        words.say("about.photographs.learnt", Figures.atMost(found.value(), 1))));
+            }
             paragraphs.addAll(List.of(words.say("about." + section + ".text").split("\\|")));
             sections.add(new AboutPage.Section(words.say("about." + section + ".title"), paragraphs,
                     kitchen ? kitchen(cover.kitchen()) : List.of()));

@@ -69,6 +69,9 @@ final class ColourComposer {
             colour.shift().ifPresent(shift -> lines.add(apart(shift, "specimen.shift", "specimen.shift-same")));
             colour.target().ifPresent(off -> lines.add(apart(off, "specimen.target", "specimen.target-same")));
         });
+        if (working.colour().isEmpty()) {
+            lines.add(words.say("specimen.none"));
+        }
         specimens.add(new Specimen("dyed", words.say("heading.dyed"), swatch(working).large(), List.copyOf(lines)));
         working.entry().target().flatMap(target -> target.colour().lab()).ifPresent(target -> specimens.add(
                 new Specimen("target", words.say("fact.target"), single(Optional.of(target)).large(), lines(target))));
@@ -147,6 +150,10 @@ final class ColourComposer {
             values.add(Link.plain(figures(lab)));
             clipped(lab).map(Link::plain).ifPresent(values::add);
         });
+        if (how instanceof Reading.Photograph photograph) {
+            photograph.sample().ifPresent(sample -> values.add(Link.plain(words.say("reading.unlevelness",
+                    figures.difference(sample.unlevelness())))));
+        }
         if (reading.wet()) {
             values.add(Link.plain(words.say("reading.wet")));
         }

@@ -69,7 +69,7 @@ public final class EntryComposer {
                 outcomes.rest(entry), nearby.again(working), colours.specimens(working),
                 materials.gist().line(working), new DepartureComposer(materials, ways).of(working),
                 new ScalingComposer(materials).of(entry.id()), Cautions.of(worked, materials),
-                new PhotographComposer(materials, ways).of(entry.called(), entry.readings()), result(working),
+                new PhotographComposer(materials, ways).of(entry), result(working),
                 colours.readings(entry.colour()), needles(working), new RecipeComposer(materials, ways).steps(worked),
                 later(working), new FadingComposer(materials).of(working), entry.notes().stream().filter(note -> !note.isBlank())
                         .map(note -> materials.prose().html(note, ways.root())).toList(),

@@ -126,8 +126,8 @@ public final class GroupComposer {
 
     /** The photographs that a lot's colours were read off. */
     private List<Photograph> photographs(Shelf shelf, Leaf leaf) {
-        return shelf != Shelf.LOTS ? List.of() : materials.index().lot(leaf.id()).map(lot ->
-                new PhotographComposer(materials, ways).of(lot.called(), lot.readings())).orElse(List.of());
+        return shelf != Shelf.LOTS ? List.of() : materials.index().lot(leaf.id())
+                .map(new PhotographComposer(materials, ways)::of).orElse(List.of());
     }
 
     private GroupPage.Start start(Group.Start start) {

@@ -5,6 +5,8 @@ import fascicle.book.gallery.Shown;
 import fascicle.book.page.Markup;
 import fascicle.book.page.Photograph;
 import fascicle.book.words.Words;
+import fascicle.notebook.Entry;
+import fascicle.notebook.NeedleLot;
 import fascicle.notebook.Reading;
 import fascicle.photo.Area;
 import fascicle.photo.Caution;
@@ -32,13 +34,36 @@ final class PhotographComposer {
         this.words = materials.words();
     }
 
-    /** The photographs among readings, each once, however many colours were read off it. */
-    List<Photograph> of(String title, List<Reading> readings) {
-        Map<String, List<Reading.Photograph>> byPath = new LinkedHashMap<>();
-        for (Reading reading : readings) {
-            if (reading.colour() instanceof Reading.Photograph photograph) {
+    /**
+     * A reading and what it is of.
+     *
+     * @param of in a few words; empty for the dyed needles themselves
+     */
+    private record Read(String of, Reading reading) {}
+
+    /** The photographs of an entry, each once, however many colours were read off it. */
+    List<Photograph> of(Entry entry) {
+        List<Read> all = new ArrayList<>();
+        entry.colour().forEach(reading -> all.add(new Read("", reading)));
+        entry.target().ifPresent(target -> all.add(new Read(words.say("photograph.target"), target)));
+        entry.window().forEach(window -> all.add(new Read(
+                words.say("photograph.window", window.after().written()), window.reading())));
+        entry.readings().stream().filter(reading -> all.stream().noneMatch(one -> one.reading().equals(reading)))
+                .forEach(other -> all.add(new Read(words.say("photograph.other"), other)));
+        return photographs(entry.called(), all);
+    }
+
+    /** The photographs of a lot. */
+    List<Photograph> of(NeedleLot lot) {
+        return photographs(lot.called(), lot.readings().stream().map(reading -> new Read("", reading)).toList());
+    }
+
+    private List<Photograph> photographs(String title, List<Read> readings) {
+        Map<String, List<Read>> byPath = new LinkedHashMap<>();
+        for (Read read : readings) {
+            if (read.reading().colour() instanceof Reading.Photograph photograph) {
                 photograph.taken().ifPresent(taken ->
-                        byPath.computeIfAbsent(taken.path(), unused -> new ArrayList<>()).add(photograph));
+                        byPath.computeIfAbsent(taken.path(), unused -> new ArrayList<>()).add(read));
             }
         }
         List<Photograph> photographs = new ArrayList<>();
@@ -47,9 +72,20 @@ final class PhotographComposer {
         return List.copyOf(photographs);
     }
 
-    private Photograph photograph(String title, Shown shown, List<Reading.Photograph> readings) {
+    /** What stands before a caption: what the picture is of, and whether it may be compared. */
+    private String beginning(List<Read> readings) {
+        Stream<String> wet = readings.stream().anyMatch(read -> read.reading().wet())
+                ? Stream.of(words.say("photograph.wet")) : Stream.empty();
+        return Stream.concat(readings.stream().map(Read::of).filter(of -> !of.isEmpty()).distinct(), wet)
+                .map(of -> of + " ").collect(Collectors.joining());
+    }
+
+    private Photograph photograph(String title, Shown shown, List<Read> of) {
+        List<Reading.Photograph> readings = of.stream().map(read -> (Reading.Photograph) read.reading().colour()).toList();
+        String beginning = beginning(of);
         return new Photograph(shown.source(ways.root()), shown.sources(ways.root()), shown.picture().width(),
-                shown.picture().height(), words.say("photograph.of", title), outlines(readings), caption(readings),
+                shown.picture().height(), words.say("photograph.of", (title + ". " + beginning).strip()),
+                outlines(readings), beginning + caption(readings),
                 cautions(readings));
     }
 
