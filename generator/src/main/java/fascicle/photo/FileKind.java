@@ -11,7 +11,7 @@ enum FileKind {
 
     /** How a picture of another kind becomes one that can be read. */
     static final String SAVE_AS_JPEG =
-            "save it as JPEG: on a phone set the camera to “most compatible”, or export the picture as JPEG";
+            "save it as JPEG: set the camera of the phone to save JPEG, or export the picture as JPEG";
 
     /** What leads to a whole file again. */
     static final String COPY_AGAIN = "copy it from the phone or camera again";

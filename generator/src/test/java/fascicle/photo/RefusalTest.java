@@ -23,7 +23,7 @@ class RefusalTest {
 
     private static final Area ALL = new Area(0, 0, 100, 100);
     private static final String SAVE =
-            "save it as JPEG: on a phone set the camera to “most compatible”, or export the picture as JPEG";
+            "save it as JPEG: set the camera of the phone to save JPEG, or export the picture as JPEG";
     private static final String COPY = "copy it from the phone or camera again";
 
     @TempDir
