@@ -60,7 +60,8 @@ final class KnownThings {
     private List<Thing> things() throws IOException {
         String text = text();
         semicolons = text.lines().findFirst().orElse("").contains(";");
-        CSVFormat format = CSVFormat.DEFAULT.builder().setDelimiter(semicolons ? ";" : ",").setHeader().setSkipHeaderRecord(true).setIgnoreHeaderCase(true)
+        CSVFormat format = CSVFormat.DEFAULT.builder().setDelimiter(semicolons ? ";" : ",")
+                .setHeader().setSkipHeaderRecord(true).setIgnoreHeaderCase(true)
                 .setIgnoreSurroundingSpaces(true).setIgnoreEmptyLines(true).get();
         try (CSVParser parser = CSVParser.parse(text, format)) {
             List<String> lacking = WANTED.stream().filter(column -> !parser.getHeaderMap().containsKey(column)).toList();
@@ -75,8 +76,10 @@ final class KnownThings {
                 throw wrong("names no things; below its first line stands a row for each");
             }
             return things;
-        } catch (IllegalArgumentException | UncheckedIOException torn) {
-            throw wrong("is no table that can be read (" + torn.getMessage() + "); its first line is " + HEADING);
+        } catch (IllegalArgumentException | UncheckedIOException | IOException torn) {
+            // Of a text in memory only its form can be wrong.
+            throw wrong("has a quote that opens and does not close, or a line that cannot be read; its first line is "
+                    + HEADING);
         }
     }
 
@@ -99,8 +102,8 @@ final class KnownThings {
             throw inRow(row, "has the lightness " + row.get("L") + "; expected is one from 0 to 100");
         }
         try {
-            return new Thing(row.getRecordNumber(), picture, new Area(number(row, "x"), number(row, "y"), number(row, "width"),
-                    number(row, "height")), new Lab(lightness, number(row, "a"), number(row, "b")));
+            return new Thing(row.getRecordNumber(), picture, new Area(number(row, "x"), number(row, "y"),
+                    number(row, "width"), number(row, "height")), new Lab(lightness, number(row, "a"), number(row, "b")));
         } catch (IllegalArgumentException outside) {
             throw inRow(row, "names an area that does not lie in the picture; x and width together are at most 100, y "
                     + "and height too");

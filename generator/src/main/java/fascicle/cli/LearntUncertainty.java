@@ -38,7 +38,8 @@ final class LearntUncertainty {
         }
         differences.add(difference);
         photographs.add(thing.photo());
-        lines.add("row " + thing.row() + ", " + thing.photo().getFileName() + ": known " + thing.known().toRgb().hex() + ", read "
+        lines.add("row " + thing.row() + ", " + thing.photo().getFileName() + ": known "
+                + thing.known().toRgb().hex() + ", read "
                 + sample.lab().toRgb().hex() + ", ΔE00 " + Figures.fixed(difference, 1));
         sample.cautions().stream().map(Caution::words).forEach(cautions::add);
     }
@@ -74,7 +75,7 @@ final class LearntUncertainty {
         List<String> told = new ArrayList<>(lines);
         told.add("Photographs taken like these lie within ΔE00 " + uncertainty() + " of the truth, nineteen times of "
                 + "twenty: an estimate.");
-        if (uncertainty() <= TOO_FAR) {
+        if (uncertainty() <= TOO_FAR && differences.size() >= Uncertainty.ENOUGH) {
             told.add("Write it into notebook.yaml: photo-uncertainty: " + uncertainty());
         }
         cautions().forEach(words -> told.add("Heed: " + words + "."));

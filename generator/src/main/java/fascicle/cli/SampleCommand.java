@@ -133,6 +133,10 @@ final class SampleCommand implements Callable<Integer> {
                     + "--columns 6.");
         }
         List<Lab> patches = table(chart).readings().stream().map(ReadingTable.Read::lab).toList();
+        if (patches.size() > Patch.MOST) {
+            throw new WrongCall("The table “" + chart + "” has " + patches.size() + " colours, more than the " + Patch.MOST
+                    + " patches that a chart may have; name the chart's own.");
+        }
         if (patches.size() % columns != 0) {
             throw new WrongCall("The table “" + chart + "” has " + patches.size() + " colours, which do not fill rows "
                     + "of " + columns + "; mend --columns, or the table.");

@@ -9,10 +9,13 @@ import java.util.OptionalDouble;
  */
 final class Certainty {
 
-    /** With a grey card, which mends the light's colour and strength but not the camera's own sense of colour. */
+    /**
+     * With a grey card, which mends the light's colour and strength but not the camera's own sense of colour; common
+     * practice, no source.
+     */
     static final double AGAINST_GREY_CARD = 6;
 
-    /** With a chart, which mends the camera's sense of colour too. */
+    /** With a chart, which mends the camera's sense of colour too; common practice, no source. */
     static final double AGAINST_CHART = 4;
 
     /**

@@ -16,6 +16,9 @@ final class LightFall {
     /** A smaller fall across a card may come from the card itself; common practice, no source. */
     private static final double SEEN = 0.02;
 
+    /** Reflectance below which glare in the lens makes a card look lighter than its light. */
+    private static final double DARK = 0.09;
+
     private final Region needles;
     private final Profile profile;
 
@@ -31,8 +34,9 @@ final class LightFall {
     }
 
     private Optional<String> between(List<Known> cards) {
-        double fall = fall(cards.stream().mapToDouble(card -> luminance(card.light()) / Xyz.of(card.lab()).y())
-                .toArray());
+        double[] lights = cards.stream().filter(card -> Xyz.of(card.lab()).y() > DARK && !card.light().clipped())
+                .mapToDouble(card -> luminance(card.light()) / Xyz.of(card.lab()).y()).toArray();
+        double fall = lights.length < 2 ? 0 : fall(lights);
         return fall <= TOO_MUCH ? Optional.empty() : Optional.of("the light differs by " + percent(fall)
                 + " % between the cards: photograph where it falls evenly, with the cards close to the needles");
     }

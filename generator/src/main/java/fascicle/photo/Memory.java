@@ -7,6 +7,7 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Function;
 
 /**
  * What was found in photographs before: by their content, the question asked of it, and the method of answering.
@@ -16,7 +17,7 @@ import java.util.concurrent.TimeUnit;
  */
 final class Memory {
 
-    /** To be raised whenever a reading or a print of the same file would come out otherwise. */
+    /** To be raised whenever a reading, a caution's words or a print of the same file would come out otherwise. */
     private static final String METHOD = "method 1";
 
     private final Drawer drawer;
@@ -26,7 +27,7 @@ final class Memory {
     }
 
     Optional<Picture> picture(Path file) throws IOException {
-        return drawer.find(identity(file)).map(KeptText::picture);
+        return understood(drawer.find(identity(file)), KeptText::picture);
     }
 
     void keep(String identity, Picture picture) {
@@ -34,7 +35,7 @@ final class Memory {
     }
 
     Optional<Sample> sample(Picture picture, Area needles, List<Patch> card) {
-        return drawer.find(question(picture, needles, card)).map(KeptText::sample);
+        return understood(drawer.find(question(picture, needles, card)), KeptText::sample);
     }
 
     void keep(Picture picture, Area needles, List<Patch> card, Sample sample) {
@@ -54,6 +55,15 @@ final class Memory {
         BasicFileAttributes attributes = Files.readAttributes(file, BasicFileAttributes.class);
         return METHOD + " file " + attributes.size() + ' ' + attributes.lastModifiedTime().to(TimeUnit.NANOSECONDS)
                 + ' ' + file.toAbsolutePath().normalize();
+    }
+
+    /** What another version of the program has kept, in a form of its own, is as good as nothing. */
+    private static <T> Optional<T> understood(Optional<byte[]> kept, Function<byte[], T> form) {
+        try {
+            return kept.map(form);
+        } catch (RuntimeException otherForm) {
+            return Optional.empty();
+        }
     }
 
     private static String question(Picture picture, Area needles, List<Patch> card) {

@@ -39,7 +39,10 @@ final class Misgivings {
                     + "photograph the needles beside a grey card");
         }
         misgivings.clipped(patches, needles);
-        if (correction.against() == Against.GREY_CARD) {
+        if (correction.against() == Against.GREY_CARD && patches.stream().noneMatch(Known::grey)) {
+            misgivings.add(Kind.CHART_MISFIT, "none of the patches is grey, and there are fewer than six: mark a grey card, "
+                    + "or the whole chart");
+        } else if (correction.against() == Against.GREY_CARD) {
             misgivings.cards(patches.stream().filter(Known::grey).toList(), at, negative.profile());
         }
         correction.leftOver().ifPresent(misgivings::leftOver);

@@ -15,6 +15,9 @@ package fascicle.photo;
 record Negative(FileKind kind, int width, int height, boolean coloured, Orientation orientation, Profile profile,
         boolean coarse, byte[] bare) {
 
+    /** A longer side belongs to a strip, and its copies would be as tall as they are useless. */
+    private static final int LONGEST_SIDE = 20_000;
+
     /** The most pixels of a picture, so that one fits in memory; the largest phones take 108 million. */
     static final long MOST_PIXELS = 120_000_000L;
 
@@ -54,6 +57,10 @@ record Negative(FileKind kind, int width, int height, boolean coloured, Orientat
     static void checkSize(long width, long height) throws UnreadablePhotograph {
         if (width <= 0 || height <= 0) {
             throw damaged();
+        }
+        if (StrictMath.max(width, height) > LONGEST_SIDE && width * height <= MOST_PIXELS) {
+            throw new UnreadablePhotograph("is " + width + " by " + height + " pixels, longer than any photograph; cut it, "
+                    + "or save it smaller");
         }
         if (width * height > MOST_PIXELS) {
             throw new UnreadablePhotograph("is " + width + " by " + height + " pixels, more than the "

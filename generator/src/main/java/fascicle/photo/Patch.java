@@ -12,6 +12,9 @@ import java.util.stream.IntStream;
  */
 public record Patch(Area at, Lab known) {
 
+    /** As many patches as any chart has; a table of more is no chart's. */
+    public static final int MOST = 300;
+
     /**
      * A grey card.
      *

@@ -28,6 +28,7 @@ final class PngFile {
     private Orientation orientation = Orientation.UPRIGHT;
     private Profile profile = Profile.SRGB;
     private boolean profileKnown;
+    private boolean codeKnown;
     private int width;
     private int height;
     private int colourType = -1;
@@ -78,8 +79,16 @@ final class PngFile {
             case "IDAT" -> pixelsSeen = true;
             case "eXIf" -> orientation = ExifOrientation.in(chunk);
             case "iCCP" -> {
-                profile = unpacked(chunk);
+                if (!codeKnown) {
+                    profile = unpacked(chunk);
+                    profileKnown = true;
+                }
+            }
+            case "cICP" -> {
+                // It outranks every other word on colour; of its many codes those of sRGB alone are read.
+                profile = chunk.at(0) == 1 && chunk.at(1) == 13 ? Profile.SRGB : Profile.NOT_UNDERSTOOD;
                 profileKnown = true;
+                codeKnown = true;
             }
             case "sRGB" -> {
                 if (!profileKnown) {

@@ -11,7 +11,7 @@ public final class Uncertainty {
     /** What the known colours themselves may be off: those of a meter. */
     private static final double LEAST = 1;
 
-    /** The 95 % point of the chi-squared distribution with three degrees of freedom (NIST/SEMATECH e-Handbook 1.3.6.7.4). */
+    /** The 95 % point of chi-squared with three degrees of freedom (NIST/SEMATECH e-Handbook 1.3.6.7.4). */
     private static final double CHI_SQUARED = 7.815;
 
     private Uncertainty() {}

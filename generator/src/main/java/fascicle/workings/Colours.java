@@ -39,8 +39,7 @@ final class Colours {
     /** What an entry aimed at: a colour that was written down is exact, one that was measured is as sure as that. */
     private static Optional<Difference.Sure> aim(Reading target) {
         boolean chosen = target.colour() instanceof Reading.Metered || target.colour() instanceof Reading.Screen;
-        return target.colour().lab().map(lab -> new Difference.Sure(lab,
-                chosen ? 0 : target.colour().measured().map(Reading.Measurement::uncertainty).orElse(0.0)));
+        return chosen ? target.colour().lab().map(lab -> new Difference.Sure(lab, 0)) : sure(List.of(target));
     }
 
     private static Optional<ColourFigures> of(List<Reading> readings, Optional<Difference.Sure> bare,

@@ -158,6 +158,31 @@ class PhotographedNotebookTest {
         publish().ends(1).says("shown.md:4:46: error: the picture “torn.png” ");
     }
 
+    /** Its colour lies in the upper part, and what is lost of it in the lower. */
+    @Test
+    void aPictureThatIsDamagedBelowWhatIsReadIsAFindingToo() throws IOException {
+        java.io.ByteArrayOutputStream jpeg = new java.io.ByteArrayOutputStream();
+        javax.imageio.ImageIO.write(javax.imageio.ImageIO.read(new java.io.ByteArrayInputStream(bench())), "jpeg", jpeg);
+        byte[] bytes = jpeg.toByteArray();
+        java.util.Arrays.fill(bytes, bytes.length - 400, bytes.length - 2, (byte) 0x55);
+        written.with(DAY + "low.jpg", bytes);
+        entry("low", "colour: [{photo: {file: low.jpg, needles: [15, 12, 30, 10], card: {at: [62, 12, 11, 10]}}}]", "");
+        publish().ends(1).says("low.md:4:25: error: the picture “low.jpg” is damaged");
+    }
+
+    @Test
+    void aPictureNoDiskCanNameIsTakenOut() throws IOException {
+        entry("odd", "colour: [{hex: \"#7f4632\"}]", "![x](a%00b.jpg)");
+        publish().ends(0).says("odd.md:6:1: warning: the picture “a%00b.jpg” is taken out");
+    }
+
+    @Test
+    void aTargetTakenByEyeIsComparedWithNothing() throws IOException {
+        entry("aimed", "colour: [{lab: [36, 23, 23]}]\ntarget: {photo: {file: bench.png, needles: [15, 20, 30, 40]}}", "");
+        publish().ends(0);
+        assertTrue(colour().get("target_de00").isNull());
+    }
+
     /** Neither its pages nor its picture nor the picture's name. */
     @Test
     void aPrivateEntrysPictureIsInNoLowerEdition() throws IOException {

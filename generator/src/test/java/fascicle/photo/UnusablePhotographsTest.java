@@ -111,6 +111,12 @@ class UnusablePhotographsTest {
                 packed(1 << 20)), "50000 by 50000", "million");
     }
 
+    @Test
+    void aStripIsNoPhotograph() {
+        assertRefused(png(ByteBuffer.allocate(13).putInt(1600).putInt(70_000).put((byte) 8).put((byte) 2).array(),
+                packed(1 << 20)), "longer than any photograph");
+    }
+
     /** A profile that unpacks to a thousand times its size must not fill the memory. */
     @Test
     void aProfileThatSwells() {

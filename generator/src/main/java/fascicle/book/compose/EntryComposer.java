@@ -71,7 +71,8 @@ public final class EntryComposer {
                 new ScalingComposer(materials).of(entry.id()), Cautions.of(worked, materials),
                 new PhotographComposer(materials, ways).of(entry), result(working),
                 colours.readings(entry.colour()), needles(working), new RecipeComposer(materials, ways).steps(worked),
-                later(working), new FadingComposer(materials).of(working), entry.notes().stream().filter(note -> !note.isBlank())
+                later(working), new FadingComposer(materials).of(working),
+                entry.notes().stream().filter(note -> !note.isBlank())
                         .map(note -> materials.prose().html(note, ways.root())).toList(),
                 nearby.of(working), ties(working));
     }

@@ -8,6 +8,7 @@ import fascicle.workings.Difference;
 import fascicle.workings.EntryWorking;
 import fascicle.workings.Fading;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -26,7 +27,8 @@ final class FadingComposer {
 
     /** How an entry's colour changed; nothing where none was read before and after. */
     Optional<Plot> of(EntryWorking working) {
-        List<Fading> faded = working.fading().stream().filter(one -> one.faded().isPresent()).toList();
+        List<Fading> faded = working.fading().stream().filter(one -> one.faded().isPresent())
+                .sorted(Comparator.comparingDouble(Fading::days)).toList();
         if (faded.isEmpty() || working.colour().isEmpty()) {
             return Optional.empty();
         }
@@ -34,7 +36,8 @@ final class FadingComposer {
         points.add(new FadingPlot.Point(0, 0, working.colour().get().lab(), words.say("plot.new")));
         faded.forEach(one -> one.lab().ifPresent(now -> points.add(new FadingPlot.Point(one.days(),
                 one.faded().orElseThrow().de00(), now, grade(one)))));
-        String said = words.say("plot.fading-said", String.join(words.say("plot.then"), faded.stream().map(this::said).toList()));
+        String said = words.say("plot.fading-said",
+                String.join(words.say("plot.then"), faded.stream().map(this::said).toList()));
         return Optional.of(new Plot("fading", words.say("plot.fading-title"), new FadingPlot(points).svg(words, said),
                 words.say("plot.fading-reading"), said, List.of(), 0));
     }

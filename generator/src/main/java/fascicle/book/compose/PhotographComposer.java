@@ -81,7 +81,8 @@ final class PhotographComposer {
     }
 
     private Photograph photograph(String title, Shown shown, List<Read> of) {
-        List<Reading.Photograph> readings = of.stream().map(read -> (Reading.Photograph) read.reading().colour()).toList();
+        List<Reading.Photograph> readings = of.stream()
+                .map(read -> (Reading.Photograph) read.reading().colour()).toList();
         String beginning = beginning(of);
         return new Photograph(shown.source(ways.root()), shown.sources(ways.root()), shown.picture().width(),
                 shown.picture().height(), words.say("photograph.of", (title + ". " + beginning).strip()),

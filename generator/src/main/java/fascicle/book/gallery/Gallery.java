@@ -10,6 +10,7 @@ import fascicle.photo.UnreadablePhotograph;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.HashMap;
@@ -82,6 +83,8 @@ public final class Gallery {
             return new Looked(path, Optional.of(shown), "");
         } catch (UnreadablePhotograph unreadable) {
             return new Looked(path, Optional.empty(), unreadable.words());
+        } catch (InvalidPathException unnamable) {
+            return new Looked(path, Optional.empty(), "is not there");
         } catch (IOException failed) {
             return new Looked(path, Optional.empty(), "could not be read");
         }
@@ -149,8 +152,8 @@ public final class Gallery {
         try {
             return print.darkroom().prints(print.file(), print.picture().widths()).get(print.place());
         } catch (UnreadablePhotograph changed) {
-            throw new UncheckedIOException(new IOException("a picture was changed while the book was made, and now "
-                    + changed.words()));
+            throw new UncheckedIOException(new IOException("the picture " + print.file().getFileName()
+                    + " was changed while the book was made, and now " + changed.words()));
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }

@@ -15,7 +15,8 @@ import org.jsoup.parser.Parser;
  * The maker's words as HTML that is safe to publish: Markdown, then a cleaner with a list of what may stay.
  *
  * <p>Links to other files of the notebook lead to the book's pages, where this edition has them; pictures of the
- * notebook are shown as copies without metadata, others give way to their words; headings step down below the page's own, and what stands in the wrong place is mended.
+ * notebook are shown as copies without metadata, others give way to their words; headings step down below the page's
+ * own, and what stands in the wrong place is mended.
  */
 public final class Prose {
 

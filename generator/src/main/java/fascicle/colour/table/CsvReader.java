@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -27,6 +28,11 @@ final class CsvReader {
     private CsvReader() {}
 
     /** A text cut at one of the separators. */
+    private static final Pattern LIGHT = Pattern.compile(
+            "(?:ILLUMINANT|ILLUMINATION|OBSERVER|LIGHT|LIGHT SOURCE)(?:\\s*/\\s*OBSERVER)?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern USUAL_LIGHT = Pattern.compile("(?:D50)?[\\s/]*(?:2\\s*(?:°|DEG.*)?)?",
+            Pattern.CASE_INSENSITIVE);
+
     private record Cut(char separator, List<Row> rows) {}
 
     /** The table of a text. */
@@ -66,7 +72,24 @@ final class CsvReader {
         }
         Row names = cut.rows().get(header).without(0);
         List<Row> rows = cut.rows().subList(header + 1, cut.rows().size());
+        checkLight(names.cells(), rows);
         return sheet(cut, names.cells(), names.line(), rows, viewing);
+    }
+
+    /** A column that names the light or the observer of each reading must name those that readings are taken under. */
+    private static void checkLight(List<String> names, List<Row> rows) throws UnreadableTable {
+        for (int column = 0; column < names.size(); column++) {
+            if (!LIGHT.matcher(names.get(column).strip()).matches()) {
+                continue;
+            }
+            for (Row row : rows) {
+                String cell = column < row.cells().size() ? row.cells().get(column).strip() : "";
+                if (!USUAL_LIGHT.matcher(cell).matches()) {
+                    throw new UnreadableTable(row.line(), "“" + cell + "” stands under “" + names.get(column)
+                            + "”; export the readings for D50 and the 2° observer");
+                }
+            }
+        }
     }
 
     private static Sheet sheet(Cut cut, List<String> columns, int line, List<Row> rows, Viewing viewing)

@@ -32,6 +32,9 @@ record Heading(
     private static final Pattern RANGE = caseless(
             "[\\s_(\\[]*(?:0\\s*(?:-|–|TO|\\.\\.|…)\\s*(1|100|255)|(%|PER ?CENT|PCT))[\\s)\\]]*");
 
+    /** No column's name is longer, and the patterns would be at longer ones for minutes. */
+    private static final int LONGEST_NAME = 80;
+
     /** Columns of a table of spectra; a number outside is a count or a year. */
     private static final double SHORTEST = 300;
     private static final double LONGEST = 1200;
@@ -41,6 +44,9 @@ record Heading(
         List<Heading> headings = new ArrayList<>();
         for (int column = 0; column < names.size(); column++) {
             String name = names.get(column).strip();
+            if (name.length() > LONGEST_NAME) {
+                continue;
+            }
             letters(column, name, Family.LAB, LAB).ifPresent(headings::add);
             letters(column, name, Family.XYZ, XYZ).ifPresent(headings::add);
             letters(column, name, Family.RGB, RGB).ifPresent(headings::add);
@@ -97,7 +103,7 @@ record Heading(
                 column,
                 name,
                 Family.SPECTRUM,
-                matcher.group(2),
+                Decimals.written(Double.parseDouble(matcher.group(2))),
                 true,
                 Viewing.UNSAID,
                 full.map(OptionalDouble::of).orElse(OptionalDouble.empty())));

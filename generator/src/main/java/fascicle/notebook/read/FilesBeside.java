@@ -57,7 +57,8 @@ final class FilesBeside {
         }
         return switch (new String(first, StandardCharsets.ISO_8859_1)) {
             case "PK\3\4" -> Optional.of("is a spreadsheet's or a word processor's own file; export it as CSV");
-            case "\u00ff\u00d8\u00ff\u00e0", "\u00ff\u00d8\u00ff\u00e1", "\u0089PNG" -> Optional.of("is a picture; read it with photo: instead");
+            case "\u00ff\u00d8\u00ff\u00e0", "\u00ff\u00d8\u00ff\u00e1", "\u0089PNG" ->
+                    Optional.of("is a picture; read it with photo: instead");
             default -> Optional.empty();
         };
     }

@@ -155,10 +155,8 @@ final class ReadingFiles {
             Picture picture = darkroom.picture(path.get());
             Optional<Sample> sample = photograph.needles().isEmpty() ? Optional.empty()
                     : Optional.of(sample(path.get(), photograph.needles().get(), patches.get()));
-            if (sample.isEmpty()) {
-                // A picture that is only shown must be whole as well; its copies are kept for the book.
-                darkroom.prints(path.get(), picture.printWidths());
-            }
+            // For the colour only a part was decoded. The copies need the whole picture, and are kept for the book.
+            darkroom.prints(path.get(), picture.printWidths());
             sample.ifPresent(read -> read.cautions().forEach(caution -> warn(file, caution, findings)));
             return Optional.of(new Reading.Taken(files.path(file), picture, patches.get(), sample));
         } catch (UnreadablePhotograph unreadable) {
@@ -187,6 +185,11 @@ final class ReadingFiles {
         Reading.Card.Chart chart = (Reading.Card.Chart) card;
         return table(chart.file(), findings).flatMap(table -> {
             int count = table.readings().size();
+            if (count > Patch.MOST) {
+                findings.error(chart.file().place(), "the table “" + chart.file().value() + "” has " + count
+                        + " colours, more than the " + Patch.MOST + " patches that a chart may have; name the chart's own");
+                return Optional.empty();
+            }
             if (count % chart.columns() != 0) {
                 findings.error(chart.file().place(), "the table “" + chart.file().value() + "” has " + count
                         + " colours, which do not fill rows of " + chart.columns() + "; mend “columns”, or the table");

@@ -6,6 +6,7 @@ import static fascicle.colour.table.Tables.labs;
 import static fascicle.colour.table.Tables.read;
 import static fascicle.colour.table.Tables.words;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -18,6 +19,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.time.Duration;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
@@ -342,5 +344,35 @@ class CsvTest {
             String text = new String(Objects.requireNonNull(stream).readAllBytes(), StandardCharsets.UTF_8);
             return text.lines().filter(line -> line.contains(",#")).toList();
         }
+    }
+
+    @Test
+    void aColumnThatNamesAnotherLightIsNotPassedOver() {
+        assertEquals(List.of(BRICK), labs(read("id;illuminant;L*;a*;b*\n1;D50;36,2;23,9;22,1\n")));
+        assertEquals(List.of(BRICK), labs(read("Light/Observer,L,a,b\nD50/2,36.2,23.9,22.1\n")));
+        for (String light : List.of("D65", "F11/10", "D50/10°")) {
+            UnreadableTable refused = assertThrows(UnreadableTable.class,
+                    () -> ReadingTable.read("id;Light/Observer;L*;a*;b*\n1;" + light + ";36,2;23,9;22,1\n"));
+            assertTrue(refused.words().contains("in line 2: “" + light + "” stands under “Light/Observer”"),
+                    refused.words());
+        }
+    }
+
+    /** What no table has must not be looked at for minutes either. */
+    @Test
+    void aLineOfDashesIsReadAtOnce() {
+        assertTimeoutPreemptively(Duration.ofSeconds(10), () -> assertThrows(UnreadableTable.class,
+                () -> ReadingTable.read("-".repeat(50_000) + "\n" + "_".repeat(50_000) + "\n")));
+    }
+
+    @Test
+    void aWavelengthNamedTwiceIsTold() {
+        StringBuilder names = new StringBuilder("0590");
+        StringBuilder factors = new StringBuilder(".18");
+        for (int wavelength = 400; wavelength <= 700; wavelength += 10) {
+            names.append(',').append(wavelength);
+            factors.append(",.18");
+        }
+        assertThrows(UnreadableTable.class, () -> ReadingTable.read(names + "\n" + factors + "\n"));
     }
 }
