@@ -14,6 +14,7 @@ import fascicle.book.compose.LookUpComposer;
 import fascicle.book.compose.Materials;
 import fascicle.book.compose.RepeatsComposer;
 import fascicle.book.compose.StringComposer;
+import fascicle.book.data.BatchScript;
 import fascicle.book.data.EntriesCsv;
 import fascicle.book.data.JsonBook;
 import fascicle.book.figures.Figures;
@@ -90,6 +91,9 @@ public final class Book {
         theme.besideStyle().forEach(address -> files.put(address, () -> theme.fileBesideStyle(address)));
         files.put("scripts/look-up.js", () -> Scripts.bytes("look-up.js"));
         gallery.addresses().forEach(address -> files.put(address, () -> gallery.bytes(address)));
+        files.put("scripts/open.js", () -> Scripts.bytes("open.js"));
+        files.put("scripts/batch.js", () -> Scripts.bytes("batch.js"));
+        files.put(BatchScript.ADDRESS, () -> BatchScript.bytes(workings, words));
         files.put("data/book.json", () -> JsonBook.bytes(workings, edition));
         files.put("data/entries.csv", () -> EntriesCsv.bytes(workings, edition));
         files.put(IndexFile.ADDRESS, () -> IndexFile.bytes(Lookup.of(workings, words), workings, addresses, words));

@@ -4,13 +4,21 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Objects;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /** The book's own scripts, as they come with the program. */
 final class Scripts {
 
-    /** Space before the lines of a script, which no line needs: a phone by the stove loads them. */
-    private static final Pattern LEADING = Pattern.compile("(?m)^[ \\t]+");
+    /** What stands as it is: strings, and regular expressions, which begin where a value may. */
+    private static final String LITERAL = "'(?:\\\\.|[^'\\\\])*+'|\"(?:\\\\.|[^\"\\\\])*+\"|`(?:\\\\.|[^`\\\\])*+`"
+            + "|(?<=[(,=:?!&|\\[]|[(,=:?!&|\\[] |return )/(?![*/])(?:\\\\.|\\[(?:\\\\.|[^\\]\\\\])*+]|[^/\\\\\\n\\[])++/";
+
+    /** Comments, empty lines, and space beside a sign: a phone by the stove loads none of them. */
+    private static final Pattern NEEDLESS = Pattern.compile("(" + LITERAL + ")|//[^\\n]*+|/\\*(?s:.)*?\\*/"
+            + "|[ \\t]*+(?:([{(\\[;,:?=<>*&|!])\\s*+|([})\\]])[ \\t]*+|(?<![-+] )([-+])[ \\t]*+(?![-+]))|(\\n)\\s*+");
 
     private Scripts() {}
 
@@ -20,10 +28,18 @@ final class Scripts {
             if (file == null) {
                 throw new IllegalStateException("the program came without its script: " + name);
             }
-            return LEADING.matcher(new String(file.readAllBytes(), StandardCharsets.UTF_8)).replaceAll("")
-                    .getBytes(StandardCharsets.UTF_8);
+            return light(new String(file.readAllBytes(), StandardCharsets.UTF_8)).getBytes(StandardCharsets.UTF_8);
         } catch (IOException failed) {
             throw new UncheckedIOException("the script cannot be read: " + name, failed);
         }
+    }
+
+    /** The same script without what only those read who change it. */
+    static String light(String script) {
+        return NEEDLESS.matcher(script).replaceAll(found -> {
+            String kept = IntStream.rangeClosed(1, found.groupCount()).mapToObj(found::group).filter(Objects::nonNull)
+                    .findFirst().orElse("");
+            return Matcher.quoteReplacement(kept);
+        }).replaceAll("\\n{2,}", "\n").strip() + "\n";
     }
 }

@@ -1,13 +1,17 @@
 package fascicle.cli;
 
+import fascicle.book.batch.BatchWords;
+import fascicle.book.data.Answers;
+import fascicle.book.words.Words;
 import fascicle.measure.Dimension;
 import fascicle.measure.Kitchen;
 import fascicle.measure.Quantity;
 import fascicle.measure.UnreadableQuantity;
 import fascicle.notebook.Ids;
 import fascicle.notebook.Notebook;
+import fascicle.notebook.Vessel;
 import fascicle.notebook.read.Suggestion;
-import fascicle.book.data.Answers;
+import fascicle.workings.Measuring;
 import fascicle.workings.Scaled;
 import fascicle.workings.Workings;
 import java.io.IOException;
@@ -38,6 +42,14 @@ final class ScaleCommand implements Callable<Integer> {
             description = "The weight of dry needles, such as 120g or 4oz.")
     private String needles = "";
 
+    @Option(names = "--vessel", paramLabel = "VESSEL",
+            description = "The id of the vessel to use instead of the recipe's own.")
+    private String vessel = "";
+
+    @Option(names = "--kitchen", paramLabel = "us|metric|imperial",
+            description = "Whose spoons and cups are at hand; the notebook's own if left out.")
+    private String kitchen = "";
+
     @Option(names = "--json", description = "Print the quantities as data.")
     private boolean json;
 
@@ -50,8 +62,9 @@ final class ScaleCommand implements Callable<Integer> {
         Notebook sound = NotebookFolder.sound(notebook, terminal);
         double grams = grams(sound.cover().kitchen());
         Workings workings = Workings.of(sound);
+        Measuring measuring = workings.measuring().in(kitchen(sound));
         String asked = ofTag(sound).orElse(id);
-        Optional<Scaled> scaled = workings.scale(asked, grams);
+        Optional<Scaled> scaled = workings.scale(asked, grams, vessel(sound));
         if (scaled.isEmpty()) {
             terminal.say(whyNot(sound, asked));
             return Status.ERRORS;
@@ -60,12 +73,37 @@ final class ScaleCommand implements Callable<Integer> {
             terminal.say("“" + asked + "” does not say what its own needles weighed, so only amounts in % owf can be "
                     + "worked out; give it a weight (“weight:” in an entry, “for:” in a method).");
         }
+        List<String> cautions = new BatchWords(measuring, Words.shipped()).remarks(scaled.get());
         if (json) {
-            terminal.print(Answers.scaled(scaled.get()));
+            terminal.print(Answers.scaled(scaled.get(), measuring, cautions));
         } else {
-            ScaledWords.of(scaled.get(), sound).forEach(terminal::print);
+            ScaledWords.of(scaled.get(), title(sound, scaled.get()), measuring, cautions).forEach(terminal::print);
         }
         return Status.DONE;
+    }
+
+    private static String title(Notebook read, Scaled scaled) {
+        return read.entry(scaled.of()).map(entry -> entry.called())
+                .or(() -> read.method(scaled.of()).map(method -> method.called())).orElse(scaled.of());
+    }
+
+    private Optional<Vessel> vessel(Notebook read) {
+        if (vessel.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(read.vessels().stream().filter(known -> Ids.same(known.id(), vessel)).findFirst()
+                .orElseThrow(() -> new WrongCall("There is no vessel “" + vessel + "”"
+                        + Suggestion.of(vessel, vessels(read)).map(near -> "; did you mean “" + near + "”?")
+                                .orElse("; vessels.yaml has " + String.join(", ", vessels(read)) + "."))));
+    }
+
+    private static List<String> vessels(Notebook read) {
+        return read.vessels().stream().map(Vessel::id).toList();
+    }
+
+    private Kitchen kitchen(Notebook read) {
+        return kitchen.isEmpty() ? read.cover().kitchen() : Kitchen.named(kitchen).orElseThrow(() ->
+                new WrongCall("“" + kitchen + "” is no kitchen; it is us, metric or imperial."));
     }
 
     private double grams(Kitchen kitchen) {

@@ -1,6 +1,7 @@
 package fascicle.notebook;
 
 import fascicle.bath.Basin;
+import fascicle.bath.Pot;
 import fascicle.measure.Quantity;
 import java.util.Optional;
 
@@ -25,6 +26,17 @@ public record Vessel(String id, Place place, Optional<Noted<String>> title, Opti
      */
     public String called() {
         return title.map(Noted::value).orElse(id);
+    }
+
+    /**
+     * What is known of its inside.
+     *
+     * @return the pot; nothing where its measures are not all known
+     */
+    public Optional<Pot> pot() {
+        return basin.filter(inside -> inside.area() > 0)
+                .flatMap(inside -> height.map(noted -> noted.value().value()).filter(high -> high > 0)
+                        .map(high -> new Pot(inside, high)));
     }
 
     /** What a vessel is made of. */

@@ -53,7 +53,8 @@ record Line(Part part, Substance thing, Basis by, Dose dose) {
         boolean amountAbout = grams.about() || millilitres.about() || amount(part).filter(Amount::about).isPresent();
         return new PartFigures(part, thing.id(), thing.called(), part.amount().map(Noted::written), grams.value(),
                 millilitres.value(), owf.value(), perLitre.value(), by, amountAbout || owf.about() || perLitre.about(),
-                amountAbout, thing.isSpooned(amount(part)), stockPercent());
+                amountAbout, thing.isSpooned(amount(part)), stockPercent(), thing.isBySpoon(amount(part)),
+                !thing.isPlant() && !thing.isLiquid(amount(part)));
     }
 
     private Optional<Magnitude> writtenOwf() {

@@ -65,12 +65,17 @@ record Mixture(Magnitude needles, Magnitude ratio, Magnitude standing, Liquor li
      * less is taken.
      */
     Mixture scaledTo(Magnitude grams) {
+        return scaledTo(grams, cover);
+    }
+
+    /** The same bath for other needles, at the same ratio unless so much liquor, in mL, is needed to cover them. */
+    Mixture scaledTo(Magnitude grams, Magnitude covering) {
         Magnitude left = standing.equals(Magnitude.ZERO) ? standing : standing.over(needles).times(grams);
         List<Line> scaledDye = dye.stream().map(line -> line.growingFrom(batch())).toList();
         List<Line> scaledOthers = others.stream().map(line -> line.growingFrom(batch())).toList();
         Magnitude total = ratio.times(grams);
-        boolean deeper = total.known() && cover.known() && cover.orThrow() > total.orThrow();
-        return deeper ? filled(cover, left, grams, scaledDye, scaledOthers)
+        boolean deeper = total.known() && covering.known() && covering.orThrow() > total.orThrow();
+        return deeper ? filled(covering, left, grams, scaledDye, scaledOthers)
                 : byRatio(ratio, left, grams, scaledDye, scaledOthers);
     }
 

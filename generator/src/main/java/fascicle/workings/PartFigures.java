@@ -21,7 +21,25 @@ import java.util.OptionalDouble;
  * @param amountAbout whether the mass and the volume themselves do; 40 g on about 45 g of needles are still 40 g
  * @param spooned whether grams come from spoons, and so wander by a fifth
  * @param stockPercent strength of the stock it was measured from, g per 100 mL
+ * @param bySpoon whether the maker measured it in spoons or cups, be it a liquid or not
+ * @param dissolves whether it is a dry thing of which a solution can be made: no liquid, and no plant
  */
 public record PartFigures(Part part, String is, String called, Optional<String> asWritten, OptionalDouble grams,
         OptionalDouble ml, OptionalDouble owfPercent, OptionalDouble gramsPerLitre, Basis by, boolean about,
-        boolean amountAbout, boolean spooned, OptionalDouble stockPercent) {}
+        boolean amountAbout, boolean spooned, OptionalDouble stockPercent, boolean bySpoon, boolean dissolves) {
+
+    /**
+     * An equal share of it.
+     *
+     * @param shares how many shares there are; 1 or more
+     * @return the same part with so much less mass and volume
+     */
+    public PartFigures sharedBy(int shares) {
+        return new PartFigures(part, is, called, asWritten, share(grams, shares), share(ml, shares), owfPercent,
+                gramsPerLitre, by, about, amountAbout, spooned, stockPercent, bySpoon, dissolves);
+    }
+
+    private static OptionalDouble share(OptionalDouble whole, int shares) {
+        return whole.isPresent() ? OptionalDouble.of(whole.getAsDouble() / shares) : whole;
+    }
+}

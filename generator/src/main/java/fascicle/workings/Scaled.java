@@ -1,23 +1,61 @@
 package fascicle.workings;
 
+import fascicle.notebook.Vessel;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * A recipe worked out for another weight of needles; parts are totals of the batch.
  *
  * @param of the id of the entry or method
  * @param needlesGrams the new weight of dry needles, g
- * @param liquorMl the new liquor, mL
+ * @param liquorMl the new liquor of all pots together, mL
  * @param waterMl the water to pour, mL
- * @param vessel the id of the recipe's vessel
- * @param parts dyes, then assistants
+ * @param ratio mL of liquor to g of dry needles
+ * @param about whether the liquor rests on a rough figure
+ * @param vessel the vessel, where there is such a one
+ * @param vesselId the id of the vessel, as it was named
+ * @param pots how many vessels like that, each with an equal share; unknown where the vessel's measures are
+ * @param filled how much of a vessel's height is filled once the needles are in, as a share
+ * @param dye what colours
+ * @param assistants what helps
  * @param presoak the bin before, which keeps its ratio to the needles
  * @param before treatments before the bath
  * @param after treatments after it
  * @param finish what the needles are finished with
+ * @param remarks what to know beside the quantities
  */
 public record Scaled(String of, double needlesGrams, OptionalDouble liquorMl, OptionalDouble waterMl,
-        Optional<String> vessel, List<PartFigures> parts, Optional<SoakFigures> presoak, List<SoakFigures> before,
-        List<SoakFigures> after, List<PartFigures> finish) {}
+        OptionalDouble ratio, boolean about, Optional<Vessel> vessel, Optional<String> vesselId, OptionalInt pots,
+        OptionalDouble filled, List<PartFigures> dye, List<PartFigures> assistants, Optional<SoakFigures> presoak,
+        List<SoakFigures> before, List<SoakFigures> after, List<PartFigures> finish, List<BatchRemark> remarks) {
+
+    Scaled remarked(List<BatchRemark> known) {
+        return new Scaled(of, needlesGrams, liquorMl, waterMl, ratio, about, vessel, vesselId, pots, filled, dye,
+                assistants, presoak, before, after, finish, known);
+    }
+
+    /**
+     * Everything in the bath but water.
+     *
+     * @return dyes, then assistants
+     */
+    public List<PartFigures> parts() {
+        return Stream.concat(dye.stream(), assistants.stream()).toList();
+    }
+
+    /**
+     * Everything that is measured out, for whatever bath.
+     *
+     * @return the parts of the presoak, of treatments, of the bath, of treatments after it, and of the finish
+     */
+    public List<PartFigures> everything() {
+        Stream<PartFigures> early = Stream.concat(presoak.stream(), before.stream()).flatMap(soak -> soak.with().stream());
+        Stream<PartFigures> late = after.stream().flatMap(soak -> soak.with().stream());
+        return Stream.of(early, parts().stream(), late, finish.stream()).flatMap(Function.identity()).toList();
+    }
+}

@@ -38,6 +38,9 @@ record Substance(String id, Optional<Dye> dye, Kitchen kitchen) {
 
     private static final Set<Unit> CUPS = EnumSet.of(Unit.US_CUP, Unit.METRIC_CUP, Unit.IMPERIAL_CUP);
 
+    private static final Set<Unit> SPOONS_AND_CUPS = EnumSet.of(Unit.US_CUP, Unit.METRIC_CUP, Unit.IMPERIAL_CUP,
+            Unit.US_TABLESPOON, Unit.METRIC_TABLESPOON, Unit.US_TEASPOON, Unit.METRIC_TEASPOON);
+
     /** Units in which nobody measures a powder. */
     private static final Set<Unit> OF_LIQUIDS = EnumSet.of(Unit.MILLILITRE, Unit.LITRE, Unit.DROP,
             Unit.US_FLUID_OUNCE, Unit.US_PINT, Unit.US_QUART, Unit.US_GALLON,
@@ -70,6 +73,12 @@ record Substance(String id, Optional<Dye> dye, Kitchen kitchen) {
     /** Whether an amount of it is a powder measured by volume. */
     boolean isSpooned(Optional<Amount> amount) {
         return amount.orElse(null) instanceof Amount.Measured && !isLiquid(amount);
+    }
+
+    /** Whether an amount of it is measured in spoons or cups, be it a powder or a liquid. */
+    boolean isBySpoon(Optional<Amount> amount) {
+        return amount.orElse(null) instanceof Amount.Measured measured
+                && SPOONS_AND_CUPS.contains(measured.volume().unit());
     }
 
     /** Whether an amount of it is a powder measured by volume, and nothing tells what that weighs. */
@@ -127,8 +136,10 @@ record Substance(String id, Optional<Dye> dye, Kitchen kitchen) {
             return ofMass(size(weighed.mass()), liquid);
         }
         if (amount instanceof Amount.Measured measured) {
-            return byTheCup(measured.volume()) ? ofMass(size(measured.volume()).times(CUP_OF_TABLE_SALT / CUP), false)
-                    : ofVolume(size(measured.volume()), liquid);
+            Magnitude volume = size(measured.volume());
+            return byTheCup(measured.volume())
+                    ? new Dose(Basis.BATCH, volume.times(CUP_OF_TABLE_SALT / CUP), volume, false)
+                    : ofVolume(volume, liquid);
         }
         if (amount instanceof Amount.Packs packs) {
             return pack(packs, liquid);

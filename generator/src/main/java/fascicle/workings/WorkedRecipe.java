@@ -19,7 +19,12 @@ record WorkedRecipe(Mixture bath, Optional<Soak> presoak, List<Soak> before, Lis
 
     /** The same recipe for another weight of dry needles, in g. */
     WorkedRecipe scaledTo(Magnitude grams) {
-        return new WorkedRecipe(bath.scaledTo(grams), presoak.map(soak -> soak.scaledTo(grams)),
+        return scaledTo(grams, bath.cover());
+    }
+
+    /** The same recipe for another weight of dry needles, whose bath needs so much liquor, in mL, to cover them. */
+    WorkedRecipe scaledTo(Magnitude grams, Magnitude covering) {
+        return new WorkedRecipe(bath.scaledTo(grams, covering), presoak.map(soak -> soak.scaledTo(grams)),
                 before.stream().map(soak -> soak.scaledTo(grams)).toList(),
                 after.stream().map(soak -> soak.scaledTo(grams)).toList(),
                 finish.stream().map(line -> line.growingFrom(bath.batch())).toList());

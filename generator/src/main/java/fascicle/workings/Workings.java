@@ -1,18 +1,18 @@
 package fascicle.workings;
 
-import fascicle.bath.Magnitude;
 import fascicle.notebook.Entry;
 import fascicle.notebook.Finding;
 import fascicle.notebook.Ids;
 import fascicle.notebook.Method;
+import fascicle.notebook.NeedleLot;
 import fascicle.notebook.Notebook;
-import fascicle.notebook.Noted;
 import fascicle.notebook.Recipe;
 import fascicle.notebook.Vessel;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Everything that is computed from one edition's notebook. */
 public final class Workings {
@@ -193,8 +193,7 @@ public final class Workings {
     }
 
     /**
-     * Works a recipe out for another weight of needles. The liquor ratio stays; what follows from no known figure is
-     * unknown, so that a recipe whose own needles were never weighed still gives what it says in {@code % owf}.
+     * Works a recipe out for another weight of needles, in its own vessel.
      *
      * @param id an entry's or a method's id, in any case
      * @param grams of dry needles
@@ -202,12 +201,60 @@ public final class Workings {
      * @throws IllegalArgumentException if the weight is 0 or less or not finite
      */
     public Optional<Scaled> scale(String id, double grams) {
+        return scale(id, grams, Optional.empty());
+    }
+
+    /**
+     * Works a recipe out for another weight of needles. What follows from no known figure is unknown, so that a recipe
+     * whose own needles were never weighed still gives what it says in {@code % owf}.
+     *
+     * @param id an entry's or a method's id, in any case
+     * @param grams of dry needles
+     * @param vessel what it is done in; nothing for the recipe's own
+     * @return the quantities, if there is such an entry or method and more than its title may be shown
+     * @throws IllegalArgumentException if the weight is 0 or less or not finite
+     */
+    public Optional<Scaled> scale(String id, double grams, Optional<Vessel> vessel) {
         if (!(grams > 0) || !Double.isFinite(grams)) {
             throw new IllegalArgumentException("a recipe is scaled to more than 0 g of needles: " + grams);
         }
-        return entry(id).map(found -> scaled(found.id(), found.entry().recipe(), recipe(found), grams))
-                .or(() -> method(id).map(found -> scaled(found.method().id(), found.method().recipe(),
-                        recipes.ofShown(found.method()), grams)));
+        return scaling(id).map(scaling -> scaling.to(grams, vessel));
+    }
+
+    /**
+     * What a recipe's quantities are worked out from, for whoever works them out elsewhere.
+     *
+     * @param id an entry's or a method's id, in any case
+     * @return its doses, if there is such an entry or method and more than its title may be shown
+     */
+    public Optional<Doses> doses(String id) {
+        return scaling(id).map(Doses::of);
+    }
+
+    private Optional<Scaling> scaling(String id) {
+        return entry(id).map(found -> new Scaling(found.id(), found.entry().recipe(), recipe(found),
+                        recipes.vessel(found.entry().recipe()), length(found.needles().lot()), measuring()))
+                .or(() -> method(id).map(MethodWorking::method).map(method -> new Scaling(method.id(), method.recipe(),
+                        recipes.ofShown(method), recipes.vessel(method.recipe()), length(method.needles().lot()
+                                .flatMap(lot -> lot(lot.value()))), measuring())));
+    }
+
+    private Optional<NeedleLot> lot(String id) {
+        return notebook.lots().stream().filter(lot -> Ids.same(lot.id(), id)).findFirst();
+    }
+
+    private static OptionalDouble length(Optional<NeedleLot> lot) {
+        return lot.flatMap(NeedleLot::length).map(length -> OptionalDouble.of(length.value().value()))
+                .orElse(OptionalDouble.empty());
+    }
+
+    /**
+     * How the notebook's maker measures amounts out.
+     *
+     * @return her kitchen and her balance
+     */
+    public Measuring measuring() {
+        return Measuring.of(notebook.cover());
     }
 
     /**
@@ -242,14 +289,5 @@ public final class Workings {
         return new MethodWorking(method, Recipes.weight(method).value(), recipe.bath().figures(),
                 recipe.presoakFigures(), WorkedRecipe.figures(recipe.before()), WorkedRecipe.figures(recipe.after()),
                 recipe.finishFigures(), Heat.of(method.recipe().heat()));
-    }
-
-    private Scaled scaled(String id, Recipe recipe, WorkedRecipe worked, double grams) {
-        WorkedRecipe scaled = worked.scaledTo(Magnitude.of(grams));
-        Optional<String> vessel = recipes.vessel(recipe).map(Vessel::id)
-                .or(() -> recipe.bath().vessel().map(Noted::value));
-        return new Scaled(id, grams, scaled.bath().liquor().total().value(), scaled.bath().liquor().water().value(),
-                vessel, scaled.bath().partFigures(), scaled.presoakFigures(), WorkedRecipe.figures(scaled.before()),
-                WorkedRecipe.figures(scaled.after()), scaled.finishFigures());
     }
 }

@@ -66,13 +66,13 @@ class BookTest {
 
     @Test
     void everythingHasItsAddress() {
-        assertEquals(List.of("about.html", "conditions.html", "conditions/scalded.html", "data/book.json",
+        assertEquals(List.of("about.html", "conditions.html", "conditions/scalded.html", "data/batch.js", "data/book.json",
                 "data/entries.csv", "data/look-up.js", "days.html", "days/2026-05-09.html", "days/2026-05-20.html", "dyes.html",
                 "dyes/brick.html", "dyes/salt.html", "dyes/white-vinegar.html", "entries.html", BRICK,
                 "entries/2026-05-20-brick-again.html", "entries/2026-05-20-gold.html", "families.html",
                 "families/brown.html", "grid.html", "index.html", "ladders.html", "look-up.html", "lots.html",
                 "lots/faded-2024.html", "lots/scalded-2025.html", "methods.html", "methods/low-water-simmer.html",
-                "repeats.html", "scripts/engine.js", "scripts/look-up.js", "string-by-lightness.html",
+                "repeats.html", "scripts/batch.js", "scripts/engine.js", "scripts/look-up.js", "scripts/open.js", "string-by-lightness.html",
                 "string-by-year.html", "string.html", "style/alegreya.woff2", "style/longleaf.css",
                 "style/look-up.css", "years.html",
                 "years/2026.html"), sample().addresses());

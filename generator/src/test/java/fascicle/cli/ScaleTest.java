@@ -58,17 +58,17 @@ class ScaleTest {
         Call scaled = scale("2026-05-09-pot", "120g").ends(0);
         assertEquals("""
                 Brick pot, for 120 g of dry needles
-                Presoak
-                  water: 12000 mL
                 Bath
-                  liquor: 7320 mL
-                  water: 7200 mL
+                  Water: 7200 mL
+                  Liquor: 7320 mL
                   Brick: 2.4 g
-                  Brick: 120 mL of 1 % stock (1.2 g)
+                  Brick: 120 mL of 1 % stock, 1.2 g in it
                   Table salt: 60 g
                   Table salt: not known (“a handful”)
-                After: iron
-                  water: 3000 mL
+                Presoak
+                  Water: 12000 mL
+                Iron
+                  Water: 3000 mL
                 """, plain(scaled.out()));
         assertEquals("", scaled.err());
     }

@@ -32,7 +32,7 @@ class ScalingTest {
         assertEquals(106.6667, known(scaled.parts().get(1).grams()), 1e-4);
         assertEquals(160, known(scaled.parts().get(2).ml()), 1e-9);
         assertEquals(40 / 3.26, known(scaled.parts().get(1).gramsPerLitre()), 1e-9, "the same bath, only more of it");
-        assertEquals(Optional.of("wide-pan"), scaled.vessel());
+        assertEquals(Optional.of("wide-pan"), scaled.vesselId());
     }
 
     @Test

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.TimeUnit;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.Stream;
@@ -194,6 +195,17 @@ public final class Browser implements AutoCloseable {
                     .filter(element => beyond(element) && ![...element.children].some(beyond) && !element.closest('.scroll, svg'))
                     .slice(0, 3).map(element => element.parentElement.outerHTML.slice(0, 200)).join(' | ');
                 """);
+    }
+
+    /** Waits until a script says yes, ten seconds at most. */
+    void until(String script) {
+        long last = System.nanoTime() + TimeUnit.SECONDS.toNanos(10);
+        while (!Boolean.TRUE.equals(script(script))) {
+            if (System.nanoTime() > last) {
+                throw new IllegalStateException("never came true: " + script);
+            }
+            Thread.onSpinWait();
+        }
     }
 
     /** The value that a script's {@code return} gives, {@code null} excluded. */

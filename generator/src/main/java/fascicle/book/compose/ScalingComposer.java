@@ -1,17 +1,21 @@
 package fascicle.book.compose;
 
+import fascicle.book.batch.BatchSheet;
+import fascicle.book.batch.BatchWords;
+import fascicle.book.data.DosesJson;
 import fascicle.book.figures.Figures;
+import fascicle.book.page.Markup;
 import fascicle.book.page.Scaling;
 import fascicle.book.words.Words;
 import fascicle.notebook.Noted;
-import fascicle.workings.PartFigures;
+import fascicle.workings.Measuring;
 import fascicle.workings.Scaled;
-import fascicle.workings.SoakFigures;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.function.Function;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** A recipe worked out for the weights of needles that the maker names, or for three usual ones. */
@@ -22,11 +26,13 @@ final class ScalingComposer {
     private final Materials materials;
     private final Words words;
     private final Figures figures;
+    private final Measuring measuring;
 
     ScalingComposer(Materials materials) {
         this.materials = materials;
         this.words = materials.words();
         this.figures = materials.figures();
+        this.measuring = materials.workings().measuring();
     }
 
     /** The table for an entry or a method; nothing where it cannot be scaled. */
@@ -38,65 +44,49 @@ final class ScalingComposer {
         if (columns.isEmpty()) {
             return Optional.empty();
         }
-        List<Scaling.Row> rows = new ArrayList<>();
-        amounts(rows, words.say("fact.water"), columns, Scaled::waterMl);
-        amounts(rows, words.say("fact.liquor"), columns, Scaled::liquorMl);
-        parts(rows, Optional.empty(), columns, Scaled::parts);
-        soak(rows, words.say("step.presoak"), columns, scaled -> scaled.presoak());
-        for (int i = 0; i < columns.get(0).before().size(); i++) {
-            int place = i;
-            soak(rows, title(columns.get(0).before().get(i)), columns, scaled -> Optional.of(scaled.before().get(place)));
+        List<Scaling.Row> rows = rows(columns);
+        if (rows.stream().allMatch(row -> row.cells().stream().allMatch(List::isEmpty))) {
+            return Optional.empty();
         }
-        for (int i = 0; i < columns.get(0).after().size(); i++) {
-            int place = i;
-            soak(rows, title(columns.get(0).after().get(i)), columns, scaled -> Optional.of(scaled.after().get(place)));
-        }
-        parts(rows, Optional.of(words.say("step.finish")), columns, Scaled::finish);
-        boolean empty = rows.stream().allMatch(row -> row.cells().stream().allMatch(List::isEmpty));
-        return empty ? Optional.empty() : Optional.of(new Scaling(
-                columns.stream().map(scaled -> figures.amount(scaled.needlesGrams(), "g", false)).toList(), rows));
+        BatchWords said = new BatchWords(measuring, words);
+        return Optional.of(new Scaling(columns.stream().map(Scaled::needlesGrams)
+                .map(grams -> figures.amount(grams, "g", false)).toList(), Stream.concat(pots(columns, said), rows.stream())
+                .toList(), remarks(columns, said),
+                new Markup(materials.workings().doses(id).map(doses -> DosesJson.of(doses, words)).orElseThrow())));
     }
 
-    private String title(SoakFigures soak) {
-        return soak.as().filter(as -> words.keys().contains("purpose." + as)).map(as -> words.say("purpose." + as))
-                .orElseGet(() -> words.say("step.treatment"));
+    /** Remarks on all columns, and those on some with the weights they are for. */
+    private List<String> remarks(List<Scaled> columns, BatchWords said) {
+        Map<String, List<String>> weights = new LinkedHashMap<>();
+        columns.forEach(column -> said.remarks(column).forEach(remark -> weights
+                .computeIfAbsent(remark, unused -> new ArrayList<>()).add(figures.amount(column.needlesGrams(), "g", false))));
+        return weights.entrySet().stream().map(remark -> remark.getValue().size() == columns.size() ? remark.getKey()
+                : words.say("batch.remark-for", String.join(words.say("pieces"), remark.getValue()), remark.getKey()))
+                .toList();
     }
 
-    private void soak(List<Scaling.Row> rows, String step, List<Scaled> columns,
-            Function<Scaled, Optional<SoakFigures>> soak) {
-        if (soak.apply(columns.get(0)).isPresent()) {
-            List<Scaling.Row> known = new ArrayList<>();
-            amounts(known, within(words.say("fact.water"), Optional.of(step)), columns,
-                    scaled -> soak.apply(scaled).map(SoakFigures::waterMl).orElse(OptionalDouble.empty()));
-            parts(known, Optional.of(step), columns,
-                    scaled -> soak.apply(scaled).map(SoakFigures::with).orElse(List.of()));
-            known.removeIf(row -> row.cells().stream().allMatch(List::isEmpty));
-            rows.addAll(known);
-        }
+    /** The row of vessels; none where no vessel is named. */
+    private Stream<Scaling.Row> pots(List<Scaled> columns, BatchWords said) {
+        List<List<String>> cells = columns.stream().map(column -> said.pots(column).stream().toList()).toList();
+        return cells.stream().allMatch(List::isEmpty) ? Stream.empty()
+                : Stream.of(new Scaling.Row(words.say("batch.pots-row"), cells));
     }
 
-    private void amounts(List<Scaling.Row> rows, String thing, List<Scaled> columns,
-            Function<Scaled, OptionalDouble> millilitres) {
-        rows.add(new Scaling.Row(thing, columns.stream()
-                .map(scaled -> figures.amount(millilitres.apply(scaled), "ml", false).stream().toList()).toList()));
+    private List<Scaling.Row> rows(List<Scaled> columns) {
+        List<BatchSheet> sheets = columns.stream().map(scaled -> BatchSheet.of(scaled, measuring, words)).toList();
+        return IntStream.range(0, sheets.get(0).rows().size())
+                .filter(row -> isBath(sheets, row) || sheets.stream().anyMatch(sheet -> !sheet.rows().get(row).whole().isEmpty()))
+                .mapToObj(row -> new Scaling.Row(thing(sheets.get(0).rows().get(row)),
+                        sheets.stream().map(sheet -> sheet.rows().get(row).whole()).toList()))
+                .toList();
     }
 
-    private void parts(List<Scaling.Row> rows, Optional<String> step, List<Scaled> columns,
-            Function<Scaled, List<PartFigures>> parts) {
-        List<PartFigures> first = parts.apply(columns.get(0));
-        for (int i = 0; i < first.size(); i++) {
-            int place = i;
-            rows.add(new Scaling.Row(within(first.get(i).called(), step),
-                    columns.stream().map(scaled -> cell(parts.apply(scaled).get(place))).toList()));
-        }
+    /** What is in the dyebath is shown even where it is not known. */
+    private static boolean isBath(List<BatchSheet> sheets, int row) {
+        return sheets.get(0).rows().get(row).step().isEmpty();
     }
 
-    private String within(String thing, Optional<String> step) {
-        return step.map(name -> words.say("scaling.in", thing, name)).orElse(thing);
-    }
-
-    private List<String> cell(PartFigures part) {
-        return Stream.of(figures.amount(part.grams(), "g", part.amountAbout() || part.spooned()),
-                figures.amount(part.ml(), "ml", part.amountAbout())).flatMap(Optional::stream).toList();
+    private String thing(BatchSheet.Row row) {
+        return row.step().map(step -> words.say("scaling.in", row.thing(), step)).orElse(row.thing());
     }
 }

@@ -5,12 +5,10 @@ import fascicle.notebook.Edition;
 import fascicle.notebook.Finding;
 import fascicle.photo.Caution;
 import fascicle.photo.Sample;
-import fascicle.workings.PartFigures;
+import fascicle.workings.Measuring;
 import fascicle.workings.Scaled;
-import fascicle.workings.SoakFigures;
 import fascicle.workings.Workings;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -106,52 +104,18 @@ public final class Answers {
      * A recipe for another weight.
      *
      * @param scaled the quantities
-     * @return {@code {of, needles_g, liquor_ml, water_ml, vessel, pots, parts, cautions}}, parts being totals of the
-     *     batch, and the baths beside the dyebath
+     * @param measuring what things are measured out with
+     * @param cautions what to heed, in sentences
+     * @return {@code {of, needles_g, liquor_ml, water_ml, ratio, vessel, pots, filled_percent, parts, cautions}}, parts
+     *     being totals of the batch, and the baths beside the dyebath
      */
-    public static String scaled(Scaled scaled) {
+    public static String scaled(Scaled scaled, Measuring measuring, List<String> cautions) {
         Answers answers = new Answers();
-        answers.json.object(() -> answers.members(scaled));
-        return answers.json.finished().stripTrailing();
-    }
-
-    private void members(Scaled scaled) {
-        json.text("of", scaled.of());
-        json.figure("needles_g", OptionalDouble.of(scaled.needlesGrams()));
-        json.figure("liquor_ml", scaled.liquorMl());
-        json.figure("water_ml", scaled.waterMl());
-        json.text("vessel", scaled.vessel());
-        json.unknown("pots");
-        json.items("parts", scaled.parts(), this::part);
-        json.object("presoak", scaled.presoak(), this::soak);
-        json.items("before", scaled.before(), this::treatment);
-        json.items("after", scaled.after(), this::treatment);
-        json.items("finish", scaled.finish(), this::part);
-        json.texts("cautions", List.of());
-    }
-
-    private void treatment(SoakFigures treatment) {
-        json.text("as", treatment.as());
-        soak(treatment);
-    }
-
-    private void soak(SoakFigures soak) {
-        json.figure("water_ml", soak.waterMl());
-        json.figure("liquor_ml", soak.liquorMl());
-        json.items("with", soak.with(), this::part);
-    }
-
-    private void part(PartFigures part) {
-        json.text("is", part.is());
-        json.figure("g", part.grams());
-        json.figure("ml", part.ml());
-        json.text("by", part.by().name().toLowerCase(Locale.ROOT));
-        json.yes("about", part.about());
-        json.unknown("spoons");
-        json.unknown("spoons_error_percent");
-        json.object("stock", part.stockPercent().isPresent() ? Optional.of(part) : Optional.empty(), stock -> {
-            json.figure("percent", stock.stockPercent());
-            json.figure("ml", stock.ml());
+        BatchJson batch = new BatchJson(answers.json, measuring);
+        answers.json.object(() -> {
+            batch.write(scaled);
+            answers.json.texts("cautions", cautions);
         });
+        return answers.json.finished().stripTrailing();
     }
 }

@@ -1,5 +1,6 @@
 package fascicle.book.data;
 
+import fascicle.bath.Magnitude;
 import fascicle.book.figures.Figures;
 import fascicle.colour.Lab;
 import fascicle.notebook.Noted;
@@ -8,6 +9,7 @@ import java.io.StringWriter;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.function.Consumer;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.ObjectWriteContext;
@@ -63,6 +65,26 @@ final class Json {
         generator.writeEndArray();
     }
 
+    /** A list of lists. */
+    <T> void rows(String name, List<T> rows, Consumer<T> cells) {
+        generator.writeName(name);
+        generator.writeStartArray();
+        for (T row : rows) {
+            generator.writeStartArray();
+            cells.accept(row);
+            generator.writeEndArray();
+        }
+        generator.writeEndArray();
+    }
+
+    void cell(String text) {
+        generator.writeString(text);
+    }
+
+    void cell(double value) {
+        generator.writeNumber(value);
+    }
+
     void texts(String name, List<String> values) {
         generator.writeName(name);
         generator.writeStartArray();
@@ -86,6 +108,14 @@ final class Json {
         generator.writeNumberProperty(name, value);
     }
 
+    void count(String name, OptionalInt value) {
+        if (value.isEmpty()) {
+            unknown(name);
+        } else {
+            number(name, value.getAsInt());
+        }
+    }
+
     void yes(String name, boolean value) {
         generator.writeBooleanProperty(name, value);
     }
@@ -95,6 +125,31 @@ final class Json {
             unknown(name);
         } else {
             generator.writeNumberProperty(name, Figures.datum(value.getAsDouble()));
+        }
+    }
+
+    /** A size to its last digit, for whoever goes on reckoning with it: its value and whether it is rough. */
+    void exact(String name, Magnitude size) {
+        if (!size.known()) {
+            unknown(name);
+            return;
+        }
+        generator.writeName(name);
+        generator.writeStartArray();
+        generator.writeNumber(size.orThrow());
+        generator.writeNumber(size.about() ? 1 : 0);
+        generator.writeEndArray();
+    }
+
+    /** A size to its last digit that is never rough; left out where it is not known. */
+    void exact(String name, OptionalDouble value) {
+        value.ifPresent(known -> generator.writeNumberProperty(name, known));
+    }
+
+    /** A truth that is only told where it holds. */
+    void mark(String name, boolean holds) {
+        if (holds) {
+            generator.writeNumberProperty(name, 1);
         }
     }
 

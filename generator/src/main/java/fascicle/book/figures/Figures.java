@@ -125,6 +125,26 @@ public final class Figures {
     }
 
     /**
+     * A weight as finely as the balance tells it, and no finer than to about three figures.
+     *
+     * @param grams how much
+     * @param step the balance's smallest step, g; nothing where it is not to be rounded to that
+     * @param about whether it is rough
+     * @return such as {@code 1.8 g}
+     */
+    public String weighed(double grams, OptionalDouble step, boolean about) {
+        if (step.isEmpty() || datum(step.getAsDouble()).signum() <= 0) {
+            return amount(grams, "g", about);
+        }
+        BigDecimal finest = datum(step.getAsDouble());
+        BigDecimal shown = BigDecimal.ONE.movePointLeft(decimals(StrictMath.abs(grams)));
+        BigDecimal unit = finest.max(shown);
+        BigDecimal rounded = datum(grams).divide(unit, 0, RoundingMode.HALF_UP).multiply(unit);
+        String text = signed(datum(rounded.doubleValue())) + NARROW_NO_BREAK_SPACE + words.say("unit.g");
+        return about ? words.say("about", text) : text;
+    }
+
+    /**
      * A colour difference.
      *
      * @param difference CIEDE2000

@@ -7,8 +7,11 @@ import java.util.List;
  *
  * @param weights the weights, one for each column
  * @param rows what to measure out
+ * @param remarks what to know beside it, in sentences
+ * @param doses what the page's script works it out from for a weight that is typed there: JSON that stands in an
+ *     attribute between single quotation marks
  */
-public record Scaling(List<String> weights, List<Row> rows) {
+public record Scaling(List<String> weights, List<Row> rows, List<String> remarks, Markup doses) {
 
     /**
      * One thing to measure out.

@@ -1,0 +1,108 @@
+package fascicle.book.batch;
+
+import fascicle.book.figures.Figures;
+import fascicle.book.words.Words;
+import fascicle.workings.BatchRemark;
+import fascicle.workings.Measuring;
+import fascicle.workings.PartFigures;
+import fascicle.workings.Scaled;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What to know of a batch beside its quantities, in sentences. */
+public final class BatchWords {
+
+    private final Measuring measuring;
+    private final Words words;
+    private final Figures figures;
+
+    /**
+     * Words for batches.
+     *
+     * @param measuring what is measured with
+     * @param words the book's words
+     */
+    public BatchWords(Measuring measuring, Words words) {
+        this.measuring = measuring;
+        this.words = words;
+        this.figures = new Figures(words);
+    }
+
+    /**
+     * What a batch is done in.
+     *
+     * @param scaled the batch
+     * @return the vessel, how many of them and how full each is; nothing where no vessel is named
+     */
+    public Optional<String> pots(Scaled scaled) {
+        String vessel = scaled.vessel().map(found -> found.called()).or(scaled::vesselId).orElse("");
+        if (vessel.isEmpty()) {
+            return Optional.empty();
+        }
+        if (scaled.pots().isEmpty() || scaled.filled().isEmpty()) {
+            return Optional.of(vessel);
+        }
+        String filled = Figures.atMost(scaled.filled().getAsDouble() * 100, 0);
+        int pots = scaled.pots().getAsInt();
+        return Optional.of(pots == 1 ? words.say("batch.pot", vessel, filled)
+                : words.say("batch.pots", pots, vessel, filled, figures.amount(scaled.needlesGrams() / pots, "g", false)));
+    }
+
+    /**
+     * A line's amount in one run of words.
+     *
+     * @param row any line of a sheet
+     * @return the whole, and each pot's share where there are several pots; what the maker wrote where that is all
+     */
+    public String amount(BatchSheet.Row row) {
+        if (row.whole().isEmpty()) {
+            return row.written().map(text -> words.say("batch.unsized", text)).orElseGet(() -> words.say("table.unknown"));
+        }
+        String whole = String.join(words.say("pieces"), row.whole());
+        return row.each().equals(row.whole()) ? whole
+                : words.say("batch.per-pot", whole, String.join(words.say("pieces"), row.each()));
+    }
+
+    /**
+     * What to know of a batch.
+     *
+     * @param scaled the batch
+     * @return a sentence for each remark, and how a stock solution is made where one is to be made
+     */
+    public List<String> remarks(Scaled scaled) {
+        List<String> said = new ArrayList<>();
+        scaled.remarks().forEach(remark -> said.add(said(remark)));
+        scaled.everything().stream().flatMap(part -> measuring.stock(part).stream())
+                .mapToDouble(stock -> stock.percent()).distinct().sorted()
+                .forEach(percent -> said.add(words.say("batch.make-stock", Figures.atMost(percent, 2))));
+        if (scaled.everything().stream().anyMatch(PartFigures::spooned)) {
+            said.add(words.say("batch.spoons-wander"));
+        }
+        return List.copyOf(said);
+    }
+
+    private String said(BatchRemark remark) {
+        if (remark instanceof BatchRemark.Paler paler) {
+            return words.say("batch.paler", figures.amount(paler.from(), "ratio", false),
+                    figures.amount(paler.to(), "ratio", false));
+        }
+        if (remark instanceof BatchRemark.TooLong tooLong) {
+            return words.say("batch.too-long", centimetres(tooLong.length()), centimetres(tooLong.line()));
+        }
+        if (remark instanceof BatchRemark.NoRoom noRoom) {
+            return words.say("batch.no-room", centimetres(noRoom.depth()), centimetres(noRoom.most()));
+        }
+        if (remark instanceof BatchRemark.Unmeasured unmeasured) {
+            return words.say("batch.unmeasured", unmeasured.vessel());
+        }
+        if (remark instanceof BatchRemark.TooMuchStock stock) {
+            return words.say("batch.too-much-stock", stock.thing(), figures.amount(stock.millilitres(), "ml", false));
+        }
+        return words.say("batch.too-weak");
+    }
+
+    private String centimetres(double length) {
+        return figures.amount(length, "cm", false);
+    }
+}

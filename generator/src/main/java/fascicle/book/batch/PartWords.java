@@ -1,0 +1,73 @@
+package fascicle.book.batch;
+
+import fascicle.book.figures.Figures;
+import fascicle.book.words.Words;
+import fascicle.measure.Scoops;
+import fascicle.workings.Measuring;
+import fascicle.workings.PartFigures;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * One part of a batch in the ways a person may measure it: weighed as finely as the balance tells, poured, scooped, or
+ * out of a stock solution.
+ */
+public final class PartWords {
+
+    private final Measuring measuring;
+    private final Words words;
+    private final Figures figures;
+
+    /**
+     * Words for parts.
+     *
+     * @param measuring what is measured with
+     * @param words the book's words
+     */
+    public PartWords(Measuring measuring, Words words) {
+        this.measuring = measuring;
+        this.words = words;
+        this.figures = new Figures(words);
+    }
+
+    /**
+     * A part's amount, each way to measure it by itself.
+     *
+     * @param part any part
+     * @return the ways, the surest first; none where nothing is known
+     */
+    public List<String> ways(PartFigures part) {
+        List<String> ways = new ArrayList<>();
+        if (part.stockPercent().isPresent() && part.ml().isPresent()) {
+            ways.add(stock(part.ml().getAsDouble(), part.stockPercent().getAsDouble(), part.amountAbout()));
+            part.grams().ifPresent(grams -> ways.add(words.say("batch.in-it", weighed(part))));
+            return List.copyOf(ways);
+        }
+        if (part.grams().isPresent()) {
+            ways.add(weighed(part));
+        }
+        figures.amount(part.ml(), "ml", part.amountAbout()).ifPresent(ways::add);
+        measuring.scoops(part).map(this::scooped).ifPresent(ways::add);
+        measuring.stock(part).ifPresent(stock ->
+                ways.add(words.say("batch.or", stock(stock.millilitres(), stock.percent(), part.amountAbout()))));
+        return List.copyOf(ways);
+    }
+
+    private String weighed(PartFigures part) {
+        OptionalDouble step = measuring.stock(part).isPresent() ? OptionalDouble.empty() : measuring.balance();
+        return figures.weighed(part.grams().orElseThrow(), step, part.amountAbout() || part.spooned());
+    }
+
+    private String stock(double millilitres, double percent, boolean about) {
+        return words.say("batch.stock", figures.amount(millilitres, "ml", about), Figures.atMost(percent, 2));
+    }
+
+    private String scooped(Scoops scoops) {
+        String error = Figures.atMost(StrictMath.abs(scoops.errorPercent()), 1);
+        if (error.equals("0")) {
+            return scoops.text();
+        }
+        return words.say(scoops.errorPercent() > 0 ? "batch.scoops-more" : "batch.scoops-less", scoops.text(), error);
+    }
+}

@@ -1,0 +1,74 @@
+package fascicle.book.data;
+
+import fascicle.book.words.Words;
+import fascicle.measure.Kitchen;
+import fascicle.measure.Numbers;
+import fascicle.measure.Scoops;
+import fascicle.notebook.Noted;
+import fascicle.notebook.Vessel;
+import fascicle.workings.Workings;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * {@code data/batch.js}: what {@code scripts/batch.js} needs for every recipe of the book: the vessels and the balance,
+ * the spoons of each kitchen, and the book's words.
+ */
+public final class BatchScript {
+
+    /** The address of the file. */
+    public static final String ADDRESS = "data/batch.js";
+
+    private static final List<String> WORDS = List.of("about", "unit.g", "unit.ml", "unit.cm", "unit.ratio", "fact.water",
+            "fact.liquor", "step.finish", "scaling.in", "table.unknown", "batch.pot", "batch.pots", "batch.stock",
+            "batch.or", "batch.in-it", "batch.scoops-more", "batch.scoops-less", "batch.make-stock",
+            "batch.spoons-wander", "batch.paler", "batch.too-long", "batch.no-room", "batch.unmeasured",
+            "batch.too-weak", "batch.too-much-stock");
+
+    private final Json json = new Json();
+
+    private BatchScript() {}
+
+    /**
+     * Writes the script's data.
+     *
+     * @param workings of the edition's notebook
+     * @param words the book's words
+     * @return a script in UTF-8
+     */
+    public static byte[] bytes(Workings workings, Words words) {
+        String data = new BatchScript().text(workings, words);
+        return ("self.fascicleBatch = " + data + ";\n").getBytes(StandardCharsets.UTF_8);
+    }
+
+    private String text(Workings workings, Words words) {
+        json.object(() -> {
+            json.text("kitchen", workings.measuring().kitchen().key());
+            json.exact("balance", workings.measuring().balance());
+            json.object("kitchens", () -> {
+                for (Kitchen kitchen : Kitchen.values()) {
+                    json.rows(kitchen.key(), Scoops.setOf(kitchen), scoop -> {
+                        json.cell(Numbers.printFraction(scoop.number()));
+                        json.cell(scoop.measure());
+                        json.cell(scoop.millilitres());
+                    });
+                }
+            });
+            json.items("vessels", workings.notebook().vessels(), this::vessel);
+            json.object("words", () -> WORDS.forEach(key -> json.text(key, words.say(key))));
+        });
+        return json.finished().strip();
+    }
+
+    private void vessel(Vessel vessel) {
+        json.text("id", vessel.id());
+        json.text("called", vessel.called());
+        vessel.basin().ifPresent(basin -> {
+            json.exact("area", OptionalDouble.of(basin.area()));
+            json.exact("line", OptionalDouble.of(basin.longestLine()));
+        });
+        json.exact("height", vessel.height().map(Noted::value).map(height -> OptionalDouble.of(height.value()))
+                .orElse(OptionalDouble.empty()));
+    }
+}

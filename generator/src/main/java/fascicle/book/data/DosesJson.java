@@ -1,0 +1,69 @@
+package fascicle.book.data;
+
+import fascicle.book.batch.StepNames;
+import fascicle.book.words.Words;
+import fascicle.workings.Doses;
+import java.util.List;
+import java.util.Locale;
+
+/** The doses of a recipe as JSON that stands in an attribute, read by {@code scripts/batch.js}. */
+public final class DosesJson {
+
+    private final Json json = new Json();
+    private final Words words;
+
+    private DosesJson(Words words) {
+        this.words = words;
+    }
+
+    /**
+     * Writes doses. Sizes stand to their last digit, so that the page's figures are the command's.
+     *
+     * @param doses of a recipe
+     * @param words the book's words, for the names of treatments
+     * @return JSON as the text of an attribute between single quotation marks
+     */
+    public static String of(Doses doses, Words words) {
+        return new DosesJson(words).text(doses).replace("&", "&amp;").replace("<", "&lt;")
+                .replace("'", "&#39;");
+    }
+
+    private String text(Doses doses) {
+        json.object(() -> {
+            json.exact("ratio", doses.ratio());
+            json.exact("standing", doses.standing());
+            json.exact("depth", doses.depth());
+            json.mark("depthAbout", doses.depthAbout());
+            json.text("vessel", doses.vesselId());
+            json.exact("length", doses.needleLength());
+            portions("bath", doses.bath());
+            json.items("presoak", doses.presoak().stream().toList(), soak -> soak(words.say("step.presoak"), soak));
+            json.items("before", doses.before(), soak -> soak(StepNames.treatment(soak.as(), words), soak));
+            json.items("after", doses.after(), soak -> soak(StepNames.treatment(soak.as(), words), soak));
+            portions("finish", doses.finish());
+        });
+        return json.finished().strip();
+    }
+
+    private void soak(String title, Doses.SoakDoses soak) {
+        json.text("title", title);
+        json.mark("shared", soak.shared());
+        json.exact("ratio", soak.ratio());
+        portions("with", soak.with());
+    }
+
+    private void portions(String name, List<Doses.Portion> portions) {
+        json.items(name, portions, portion -> {
+            json.text("called", portion.called());
+            json.text("by", portion.dose().follows().name().toLowerCase(Locale.ROOT));
+            json.exact("g", portion.dose().grams());
+            json.exact("ml", portion.dose().millilitres());
+            json.mark("liquid", portion.dose().liquid());
+            json.mark("about", portion.about());
+            json.mark("spooned", portion.spooned());
+            json.exact("stock", portion.stockPercent());
+            json.mark("bySpoon", portion.bySpoon());
+            json.mark("dissolves", portion.dissolves());
+        });
+    }
+}

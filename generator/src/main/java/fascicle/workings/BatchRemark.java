@@ -1,0 +1,52 @@
+package fascicle.workings;
+
+/** What a maker should know of a batch beside its quantities. */
+public sealed interface BatchRemark {
+
+    /**
+     * There is more liquor to the needles than in the recipe, so that the colour comes out paler.
+     *
+     * @param from the recipe's ratio, mL/g
+     * @param to the batch's ratio, mL/g
+     */
+    record Paler(double from, double to) implements BatchRemark {}
+
+    /**
+     * The needles are longer than the longest line in the vessel.
+     *
+     * @param length of the needles, cm
+     * @param line the longest line that lies flat in the vessel, cm
+     */
+    record TooLong(double length, double line) implements BatchRemark {}
+
+    /**
+     * The depth that the recipe asks for leaves no room for needles in the vessel.
+     *
+     * @param depth asked for, cm
+     * @param most how high the vessel is filled at most, cm
+     */
+    record NoRoom(double depth, double most) implements BatchRemark {}
+
+    /**
+     * The measures of the vessel are not all known, so that nobody can tell what it holds.
+     *
+     * @param vessel what it is called
+     */
+    record Unmeasured(String vessel) implements BatchRemark {}
+
+    /**
+     * The liquid parts alone come to more than the liquor.
+     *
+     * @param parts all liquid parts, mL; 0 where they have no end
+     * @param liquor all the liquid there is room for, mL; 0 where it is not known
+     */
+    record TooWeak(double parts, double liquor) implements BatchRemark {}
+
+    /**
+     * The stock solution that the balance would ask for is more than the water.
+     *
+     * @param thing what it would be a solution of
+     * @param millilitres of the stock
+     */
+    record TooMuchStock(String thing, double millilitres) implements BatchRemark {}
+}

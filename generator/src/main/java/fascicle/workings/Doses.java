@@ -1,0 +1,81 @@
+package fascicle.workings;
+
+import fascicle.bath.Amount;
+import fascicle.bath.Batch;
+import fascicle.bath.Dose;
+import fascicle.bath.Magnitude;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What {@link Scaled} is worked out from, so that a page can work it out for a weight that is typed there: every amount
+ * for one gram of needles, one millilitre of liquor or one batch.
+ *
+ * @param ratio mL of liquor to g of dry needles
+ * @param standing what stands in the pot from the bath before, mL for each gram of needles; zero in a fresh bath
+ * @param depth the depth that the recipe asks for in its vessel, cm
+ * @param depthAbout whether that is rough
+ * @param vesselId the id of the recipe's vessel, where there is such a one
+ * @param needleLength of the needles, cm
+ * @param bath dyes, then assistants
+ * @param presoak the bin before
+ * @param before treatments before the bath
+ * @param after treatments after it
+ * @param finish what the needles are finished with
+ */
+public record Doses(Magnitude ratio, Magnitude standing, OptionalDouble depth, boolean depthAbout,
+        Optional<String> vesselId, OptionalDouble needleLength, List<Portion> bath, Optional<SoakDoses> presoak,
+        List<SoakDoses> before, List<SoakDoses> after, List<Portion> finish) {
+
+    /**
+     * One part.
+     *
+     * @param called the thing's title
+     * @param dose how much of it goes with what
+     * @param about whether the maker, or the unit, says that the amount is rough
+     * @param spooned whether grams come from spoons
+     * @param stockPercent strength of the stock it is measured from, g per 100 mL
+     * @param bySpoon whether the maker measured it in spoons or cups
+     * @param dissolves whether it is a dry thing of which a solution can be made
+     */
+    public record Portion(String called, Dose dose, boolean about, boolean spooned, OptionalDouble stockPercent,
+            boolean bySpoon, boolean dissolves) {}
+
+    /**
+     * A presoak, or a treatment with a bath of its own.
+     *
+     * @param as what a treatment is for
+     * @param shared whether several pots share it, so that nothing can be said of it for other needles
+     * @param ratio mL of liquor to g of dry needles
+     * @param with what is added
+     */
+    public record SoakDoses(Optional<String> as, boolean shared, Magnitude ratio, List<Portion> with) {}
+
+    static Doses of(Scaling scaling) {
+        WorkedRecipe worked = scaling.worked();
+        Mixture bath = worked.bath();
+        Magnitude standing = bath.standing().equals(Magnitude.ZERO) ? Magnitude.ZERO
+                : bath.standing().over(bath.needles());
+        return new Doses(bath.ratio(), standing, scaling.depth(), bath.cover().about(),
+                scaling.own().map(vessel -> vessel.id()), scaling.needleLength(), portions(bath.lines(), bath.batch()),
+                worked.presoak().map(Doses::soak), worked.before().stream().map(Doses::soak).toList(),
+                worked.after().stream().map(Doses::soak).toList(), portions(worked.finish(), bath.batch()));
+    }
+
+    private static SoakDoses soak(Soak soak) {
+        return new SoakDoses(soak.as(), soak.shared(), soak.mixture().ratio(),
+                portions(soak.mixture().lines(), soak.mixture().batch()));
+    }
+
+    private static List<Portion> portions(List<Line> lines, Batch batch) {
+        return lines.stream().map(line -> portion(line.growingFrom(batch))).toList();
+    }
+
+    private static Portion portion(Line line) {
+        PartFigures figures = line.beside(new Batch(Magnitude.UNKNOWN, Magnitude.UNKNOWN));
+        return new Portion(figures.called(), line.dose(),
+                Line.amount(line.part()).filter(Amount::about).isPresent(), figures.spooned(), figures.stockPercent(),
+                figures.bySpoon(), figures.dissolves());
+    }
+}

@@ -1,0 +1,101 @@
+package fascicle.workings;
+
+import fascicle.bath.Liquor;
+import fascicle.bath.Magnitude;
+import fascicle.bath.Pot;
+import fascicle.bath.StockToMake;
+import fascicle.notebook.Noted;
+import fascicle.notebook.Recipe;
+import fascicle.notebook.Vessel;
+import fascicle.notebook.Water;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/**
+ * One recipe, ready to be worked out for any weight of needles in any vessel.
+ *
+ * <p>The liquor keeps its ratio to the needles, unless the recipe's depth in the chosen vessel needs more: then each of
+ * its pots is filled so deep. A batch that is too much for one vessel is shared out between equal ones.
+ *
+ * @param of the id of the entry or method
+ * @param recipe as written
+ * @param worked as worked out for its own needles
+ * @param own the recipe's own vessel
+ * @param needleLength of the needles, cm
+ * @param measuring what things are measured out with
+ */
+record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> own, OptionalDouble needleLength,
+        Measuring measuring) {
+
+    /** How much a ratio may rise before the colour is said to come out paler. */
+    private static final double HARDLY = 1e-6;
+
+    /** The recipe for a weight of dry needles, g, in a vessel; in its own where none is chosen. */
+    Scaled to(double grams, Optional<Vessel> chosen) {
+        Optional<Vessel> vessel = chosen.or(() -> own);
+        Optional<Pot> pot = vessel.flatMap(Vessel::pot);
+        double cover = depth().isPresent() && vessel.flatMap(Vessel::basin).isPresent()
+                ? vessel.get().basin().get().millilitres(depth().getAsDouble()) : 0;
+        Magnitude needles = Magnitude.of(grams);
+        OptionalDouble byRatio = worked.bath().ratio().times(needles).value();
+        OptionalInt pots = pot.isPresent() && byRatio.isPresent()
+                ? pot.get().potsFor(byRatio.getAsDouble(), grams, cover) : OptionalInt.empty();
+        boolean about = worked.bath().cover().about();
+        WorkedRecipe scaled = worked.scaledTo(needles, Magnitude.of(cover * pots.orElse(1), about));
+        Liquor liquor = scaled.bath().liquor();
+        OptionalDouble filled = pot.isPresent() && liquor.total().known() && pots.isPresent()
+                ? OptionalDouble.of(pot.get().filledBy(liquor.total().orThrow() / pots.getAsInt(),
+                        grams / pots.getAsInt()))
+                : OptionalDouble.empty();
+        BathFigures figures = scaled.bath().figures();
+        Scaled plain = new Scaled(of, grams, figures.liquorMl(), figures.waterMl(), figures.ratio(), figures.about(),
+                vessel, vessel.map(Vessel::id).or(() -> recipe.bath().vessel().map(Noted::value)), pots, filled,
+                figures.dye(), figures.assistants(), scaled.presoakFigures(), WorkedRecipe.figures(scaled.before()),
+                WorkedRecipe.figures(scaled.after()), scaled.finishFigures(), List.of());
+        return plain.remarked(remarks(plain, liquor, cover > 0));
+    }
+
+    /** The depth that the recipe asks for, cm. */
+    OptionalDouble depth() {
+        return recipe.bath().water().map(Noted::value).filter(Water.ByDepth.class::isInstance)
+                .map(water -> OptionalDouble.of(((Water.ByDepth) water).depth().value())).orElse(OptionalDouble.empty());
+    }
+
+    private List<BatchRemark> remarks(Scaled scaled, Liquor liquor, boolean covered) {
+        List<BatchRemark> remarks = new ArrayList<>();
+        if (liquor.impossible()) {
+            remarks.add(new BatchRemark.TooWeak(liquor.liquidParts().value().orElse(0), liquor.total().value().orElse(0)));
+        }
+        OptionalDouble before = worked.bath().ratio().value();
+        if (before.isPresent() && scaled.ratio().isPresent()
+                && scaled.ratio().getAsDouble() > before.getAsDouble() * (1 + HARDLY)) {
+            remarks.add(new BatchRemark.Paler(before.getAsDouble(), scaled.ratio().getAsDouble()));
+        }
+        scaled.vessel().ifPresent(vessel -> vessel(remarks, vessel, scaled, covered));
+        for (PartFigures part : scaled.everything()) {
+            Optional<StockToMake> stock = measuring.stock(part);
+            if (stock.isPresent() && scaled.waterMl().isPresent()
+                    && stock.get().millilitres() > scaled.waterMl().getAsDouble()) {
+                remarks.add(new BatchRemark.TooMuchStock(part.called(), stock.get().millilitres()));
+            }
+        }
+        return List.copyOf(remarks);
+    }
+
+    private void vessel(List<BatchRemark> remarks, Vessel vessel, Scaled scaled, boolean covered) {
+        if (vessel.pot().isEmpty()) {
+            remarks.add(new BatchRemark.Unmeasured(vessel.called()));
+            return;
+        }
+        Pot pot = vessel.pot().get();
+        if (covered && scaled.pots().isEmpty() && scaled.liquorMl().isPresent()) {
+            remarks.add(new BatchRemark.NoRoom(depth().orElse(0), Pot.FULL * pot.height()));
+        }
+        if (needleLength.isPresent() && needleLength.getAsDouble() > pot.basin().longestLine()) {
+            remarks.add(new BatchRemark.TooLong(needleLength.getAsDouble(), pot.basin().longestLine()));
+        }
+    }
+}

@@ -1,0 +1,319 @@
+// Works a recipe out for the weight, the vessel and the kitchen that are typed on its page. It reckons as bath.Liquor,
+// bath.Pot, measure.Scoops and workings.Scaling do, step by step and in the same order, and writes figures as
+// book.figures.Figures does: so page and command agree to the last digit. Change one side, change the other.
+self.fascicleBatch = (function (book) {
+  'use strict';
+
+  const ZERO = [0, 0];
+  const ONE = [1, 0];
+
+  // --- Sizes: [value, rough] or null where not known, as bath.Magnitude ---
+
+  const times = (one, other) => one && other ? [one[0] * other[0], one[1] | other[1]] : null;
+  const plus = (one, other) => one && other ? [one[0] + other[0], one[1] | other[1]] : null;
+  const minus = (one, other) => plus(one, times(other, [-1, 0]));
+
+  // --- Figures ---
+
+  /** A number in millionths, half to even: what data carries. */
+  function micro(value) {
+    const view = new DataView(new ArrayBuffer(8));
+    view.setFloat64(0, Math.abs(value));
+    const bits = view.getBigUint64(0);
+    const exponent = Number(bits >> 52n);
+    const mantissa = (bits & 0xfffffffffffffn) | (exponent ? 0x10000000000000n : 0n);
+    const power = (exponent || 1) - 1075;
+    const top = mantissa * 1000000n;
+    if (power >= 0) {
+      return top << BigInt(power);
+    }
+    const bottom = 1n << BigInt(-power);
+    const whole = top / bottom;
+    const twice = top % bottom * 2n;
+    return whole + (twice > bottom || twice === bottom && whole % 2n ? 1n : 0n);
+  }
+
+  /** Millionths as a multiple of a unit, half up. */
+  const rounded = (millionths, unit) => (millionths * 2n + unit) / (unit * 2n) * unit;
+
+  const unitOf = decimals => 10n ** BigInt(6 - decimals);
+
+  function text(millionths) {
+    const figures = String(millionths).padStart(7, '0');
+    return (figures.slice(0, -6) + '.' + figures.slice(-6)).replace(/\.?0+$/, '');
+  }
+
+  const atMost = (value, decimals) => text(rounded(micro(value), unitOf(decimals)));
+
+  const decimals = size => size >= 100 ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : size >= 0.1 ? 3 : size >= 0.01 ? 4 : 5;
+
+  const say = (key, ...given) => book.words[key].replace(/\{(\d)\}/g, (hole, at) => given[at]);
+
+  const withUnit = (figure, unit, about) => {
+    const said = figure + '\u202f' + say('unit.' + unit);
+    return about ? say('about', said) : said;
+  };
+
+  const amount = (value, unit, about) => withUnit(atMost(value, decimals(value)), unit, about);
+
+  function weighed(grams, step, about) {
+    const finest = step ? micro(step) : 0n;
+    const shown = unitOf(decimals(grams));
+    return withUnit(text(rounded(micro(grams), finest > shown ? finest : shown)), 'g', about);
+  }
+
+  // --- The bath ---
+
+  /** A batch for so many grams of needles. */
+  function reckon(doses, grams, vessel) {
+    const needles = [grams, 0];
+    const byRatio = times(doses.ratio, needles);
+    const basin = vessel && vessel.area;
+    const cover = doses.depth && basin ? vessel.area * doses.depth : 0;
+    const brim = basin && vessel.height ? vessel.area * vessel.height : 0;
+    const pots = brim && byRatio ? potsFor(byRatio[0], grams, cover, 0.75 * brim) : 0;
+    const total = byRatio && cover * (pots || 1) > byRatio[0] ? [cover * (pots || 1), doses.depthAbout || 0] : byRatio;
+    const bath = filled(total, times(doses.standing, needles), needles, doses.bath);
+    const soak = one => one.shared
+        ? { title: one.title, parts: one.with.map(of => ({ of, g: null, ml: null, about: of.about })), water: null }
+        : Object.assign(filled(times(one.ratio, needles), ZERO, needles, one.with), { title: one.title });
+    const batch = {
+      grams, vessel, pots, cover, bath,
+      ratio: total === byRatio ? doses.ratio : [total[0] / grams, total[1]],
+      filled: pots && bath.liquor ? (bath.liquor[0] / pots + 2 * (grams / pots)) / brim : 0,
+      presoak: doses.presoak.map(soak), before: doses.before.map(soak), after: doses.after.map(soak),
+      finish: doses.finish.map(part => measured(part, needles, total))
+    };
+    batch.everything = [].concat(...batch.presoak.concat(batch.before).map(one => one.parts), bath.parts,
+      ...batch.after.map(one => one.parts), batch.finish);
+    return batch;
+  }
+
+  function potsFor(liquor, grams, cover, capacity) {
+    const room = 2 * grams;
+    const left = capacity - cover;
+    return left > 0 ? Math.max(1, Math.ceil(Math.max((liquor + room) / capacity, room / left) - 1e-9)) : 0;
+  }
+
+  function filled(liquor, standing, needles, portions) {
+    const parts = portions.map(part => measured(part, needles, liquor));
+    if (!liquor) {
+      return { liquor, water: null, parts };
+    }
+    let sum = ZERO;
+    let splash = 0;
+    parts.filter(part => part.of.liquid).forEach(part => {
+      splash |= part.ml ? 0 : 1;
+      sum = part.ml ? plus(sum, part.ml) : sum;
+    });
+    sum = [sum[0], sum[1] | splash];
+    if (sum[0] > liquor[0] * (1 + 1e-9)) {
+      return { liquor, water: null, parts, tooWeak: true };
+    }
+    const water = minus(minus(liquor, sum), standing);
+    return { liquor, water: water && water[0] < 0 ? [0, water[1]] : water, parts };
+  }
+
+  function measured(portion, needles, liquor) {
+    const size = portion.by === 'needles' ? needles : portion.by === 'bath' ? liquor : ONE;
+    const g = times(portion.g, size);
+    const ml = times(portion.ml, size);
+    return { of: portion, g, ml, about: (g && g[1]) | (ml && ml[1]) | (portion.about || 0) };
+  }
+
+  const shared = (part, pots) => Object.assign({}, part, {
+    g: part.g && [part.g[0] / pots, part.g[1]], ml: part.ml && [part.ml[0] / pots, part.ml[1]]
+  });
+
+  // --- How a part is measured out ---
+
+  function stockOf(part) {
+    if (!part.of.dissolves || !book.balance || !part.g || !(part.g[0] > 0) || part.g[0] >= 10 * book.balance) {
+      return null;
+    }
+    const usual = part.g[0] * 100 / 1;
+    return usual >= 5 ? [1, usual] : [0.1, part.g[0] * 100 / 0.1];
+  }
+
+  function scoopsOf(wanted, set) {
+    const cups = Math.max(0, Math.floor(wanted / set[0][2]) - 1);
+    let best = [];
+    let held = Infinity;
+    const tryAll = (chosen, left, from, sum) => {
+      if (left === 0) {
+        if (Math.abs(sum - wanted) < Math.abs(held - wanted)) {
+          best = chosen;
+          held = sum;
+        }
+        return;
+      }
+      for (let scoop = from; scoop < set.length; scoop++) {
+        tryAll(chosen.concat(scoop), left - 1, scoop, sum + set[scoop][2]);
+      }
+    };
+    const error = () => (held - wanted) / wanted * 100;
+    for (let scoops = 1; scoops <= 6 && !(Math.abs(error()) <= 5); scoops++) {
+      tryAll([], scoops, 0, cups * set[0][2]);
+    }
+    if (!(Math.abs(error()) <= 50)) {
+      return null;
+    }
+    const said = set.map(([number, measure], at) => {
+      const count = best.filter(scoop => scoop === at).length + (at === 0 ? cups : 0);
+      return count === 0 ? ''
+        : number === '1' ? count + ' ' + (measure === 'cup' && count > 1 ? 'cups' : measure)
+          : (count === 1 ? '' : count + ' × ') + number + ' ' + measure;
+    }).filter(one => one !== '').join(' + ');
+    return { said, error: error() };
+  }
+
+  const stock = (ml, percent, about) => say('batch.stock', amount(ml, 'ml', about), atMost(percent, 2));
+
+  function ways(part, set) {
+    const toMake = stockOf(part);
+    const mass = part.g && weighed(part.g[0], toMake ? 0 : book.balance, part.about || part.of.spooned);
+    if (part.of.stock && part.ml) {
+      return [stock(part.ml[0], part.of.stock, part.about)].concat(mass ? say('batch.in-it', mass) : []);
+    }
+    const found = mass ? [mass] : [];
+    if (part.ml) {
+      found.push(amount(part.ml[0], 'ml', part.about));
+    }
+    const scoops = part.of.bySpoon && part.ml && part.ml[0] > 0 ? scoopsOf(part.ml[0], set) : null;
+    if (scoops) {
+      const off = atMost(Math.abs(scoops.error), 1);
+      found.push(off === '0' ? scoops.said
+        : say(scoops.error > 0 ? 'batch.scoops-more' : 'batch.scoops-less', scoops.said, off));
+    }
+    return toMake ? found.concat(say('batch.or', stock(toMake[1], toMake[0], part.about))) : found;
+  }
+
+  // --- The sheet ---
+
+  function rows(batch, kitchen) {
+    const set = book.kitchens[kitchen];
+    const pots = batch.pots || 1;
+    const list = [];
+    const liquid = (key, step, size, shares, about) => list.push({
+      step, thing: say(key),
+      whole: size ? [amount(size[0], 'ml', about)] : [],
+      each: size ? [amount(size[0] / shares, 'ml', about)] : []
+    });
+    const part = (step, one, shares) => list.push({
+      step, thing: one.of.called, whole: ways(one, set), each: ways(shared(one, shares), set)
+    });
+    const soak = one => {
+      liquid('fact.water', one.title, one.water, 1, one.water && (one.water[1] | one.liquor[1]));
+      one.parts.forEach(each => part(one.title, each, 1));
+    };
+    const about = (batch.bath.water && batch.bath.water[1]) | (batch.bath.liquor && batch.bath.liquor[1]);
+    liquid('fact.water', '', batch.bath.water, pots, about);
+    liquid('fact.liquor', '', batch.bath.liquor, pots, about);
+    batch.bath.parts.forEach(one => part('', one, pots));
+    batch.presoak.concat(batch.before, batch.after).forEach(soak);
+    batch.finish.forEach(one => part(say('step.finish'), one, 1));
+    return list;
+  }
+
+  function potsIn(batch) {
+    if (!batch.vessel) {
+      return '';
+    }
+    const full = atMost(batch.filled * 100, 0);
+    return !batch.pots || !batch.filled ? batch.vessel.called
+      : batch.pots === 1 ? say('batch.pot', batch.vessel.called, full)
+        : say('batch.pots', batch.pots, batch.vessel.called, full, amount(batch.grams / batch.pots, 'g', 0));
+  }
+
+  function remarks(batch, doses) {
+    const said = [];
+    const { bath, vessel } = batch;
+    const cm = length => amount(length, 'cm', 0);
+    if (bath.tooWeak) {
+      said.push(say('batch.too-weak'));
+    }
+    if (doses.ratio && batch.ratio && batch.ratio[0] > doses.ratio[0] * (1 + 1e-6)) {
+      said.push(say('batch.paler', amount(doses.ratio[0], 'ratio', 0), amount(batch.ratio[0], 'ratio', 0)));
+    }
+    if (vessel && !(vessel.area && vessel.height)) {
+      said.push(say('batch.unmeasured', vessel.called));
+    } else if (vessel) {
+      if (batch.cover > 0 && !batch.pots && bath.liquor) {
+        said.push(say('batch.no-room', cm(doses.depth), cm(0.75 * vessel.height)));
+      }
+      if (doses.length && doses.length > vessel.line) {
+        said.push(say('batch.too-long', cm(doses.length), cm(vessel.line)));
+      }
+    }
+    const stocks = batch.everything.map(part => [part, stockOf(part)]).filter(one => one[1]);
+    stocks.filter(one => bath.water && one[1][1] > bath.water[0])
+      .forEach(one => said.push(say('batch.too-much-stock', one[0].of.called, amount(one[1][1], 'ml', 0))));
+    [0.1, 1].filter(percent => stocks.some(one => one[1][0] === percent))
+      .forEach(percent => said.push(say('batch.make-stock', atMost(percent, 2))));
+    return batch.everything.some(part => part.of.spooned) ? said.concat(say('batch.spoons-wander')) : said;
+  }
+
+  // --- The page ---
+
+  /** Grams of a typed weight, to the last digit; NaN where it is none. */
+  function gramsOf(typed, unit) {
+    const plain = typed.trim();
+    const comma = /^\d{1,9},(\d{1,2}|\d{4,9})$/.test(plain) || /^0,\d{1,9}$/.test(plain);
+    const number = comma ? plain.replace(',', '.') : plain;
+    if (!/^(\d{1,9}(\.\d{0,9})?|\.\d{1,9})$/.test(number)) {
+      return NaN;
+    }
+    const [whole, part = ''] = number.split('.');
+    const digits = String(BigInt(whole + part) * BigInt(unit)).padStart(part.length + 10, '0');
+    return Number(digits.slice(0, -part.length - 9) + '.' + digits.slice(-part.length - 9));
+  }
+
+  function begin(fold) {
+    const find = name => fold.querySelector('[name=' + name + ']');
+    const slot = name => fold.querySelector('.batch-' + name);
+    const doses = JSON.parse(document.querySelector('[data-doses]').dataset.doses);
+    const [weight, unit, vessel, kitchen] = ['weight', 'unit', 'vessel', 'kitchen'].map(find);
+    book.vessels.forEach(one => vessel.add(new Option(one.called, one.id, false, one.id === doses.vessel)));
+    if (doses.vessel) {
+      vessel.remove(0);
+    }
+    kitchen.value = book.kitchen;
+    const cell = (row, lines, name) => {
+      const box = row.appendChild(document.createElement(name || 'td'));
+      lines.forEach((line, at) => box.append(...(at ? [document.createElement('br'), line] : [line])));
+      return box;
+    };
+    const show = () => {
+      const grams = gramsOf(weight.value, unit.value);
+      const good = grams > 0 && grams < 1e7;
+      weight.setAttribute('aria-invalid', String(!good));
+      slot('wrong').hidden = good;
+      slot('found').hidden = !good;
+      if (!good) {
+        return;
+      }
+      const batch = reckon(doses, grams, book.vessels.find(one => one.id === vessel.value));
+      const body = slot('rows');
+      body.textContent = '';
+      slot('pots').textContent = potsIn(batch);
+      slot('each').hidden = batch.pots < 2;
+      rows(batch, kitchen.value).forEach(line => {
+        const row = body.appendChild(document.createElement('tr'));
+        cell(row, [line.step ? say('scaling.in', line.thing, line.step) : line.thing], 'th').scope = 'row';
+        (batch.pots < 2 ? [line.whole] : [line.whole, line.each]).forEach(lines =>
+          cell(row, lines.length ? lines : [say('table.unknown')]).className = 'number');
+      });
+      const list = slot('remarks');
+      list.textContent = '';
+      remarks(batch, doses).forEach(said => list.appendChild(document.createElement('li')).textContent = said);
+    };
+    ['input', 'change'].forEach(kind => fold.addEventListener(kind, show));
+    show();
+  }
+
+  const fold = document.querySelector('details.batch');
+  if (fold) {
+    begin(fold);
+  }
+  return { reckon, rows, remarks, potsIn, gramsOf };
+})(self.fascicleBatch);

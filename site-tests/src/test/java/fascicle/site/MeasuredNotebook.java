@@ -1,0 +1,89 @@
+package fascicle.site;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+
+/** A notebook in which nothing is measured twice in the same way. */
+final class MeasuredNotebook {
+
+    private static final Map<String, String> FILES = Map.of(
+            "notebook.yaml", """
+                    form: 1
+                    title: Every way to measure
+                    kitchen: us
+                    balance: 0.5 g
+                    """,
+            "vessels.yaml", """
+                    pan: {title: Pan, shape: oval, length: 31 cm, width: 19 cm, height: 9 cm}
+                    tub: {title: Tub, shape: rectangular, length: 30 cm, width: 17 cm, height: 6 cm}
+                    odd: {title: Odd one, shape: round, height: 20 cm}
+                    low: {title: Low <tray>, shape: round, diameter: 22 cm, height: 3 cm}
+                    """,
+            "needles/long.md", "---\ntitle: Long needles\nlength: 33 cm\n---\n",
+            "dyes/rust.md", """
+                    ---
+                    title: Rust & “ochre” <b>
+                    kind: dye
+                    form: powder
+                    level-tsp: {weight: 2.7 g}
+                    pack: {holds: 20 g}
+                    ---
+                    """,
+            "dyes/table-salt.md", "---\nkind: salt\nform: crystals\n---\n",
+            "dyes/vinegar.md", "---\nkind: acid\nform: liquid\nacidity: 5 %\nacid: acetic\ndensity: 1.006 g/mL\n---\n",
+            "dyes/husks.md", "---\nkind: dye\nform: plant\n---\n",
+            "methods/deep.md", """
+                    ---
+                    title: Deep
+                    for: 30 g
+                    needles: {lot: long}
+                    presoak: {water: 2 L, with: [{is: vinegar, amount: 1/4 cup}]}
+                    before: [{as: mordant, water: 900 mL, with: [{is: table-salt, amount: 3 tsp}]}]
+                    bath:
+                      vessel: pan
+                      depth: 4 cm
+                      dye: [{is: rust, amount: 1 1/2 tsp}, {is: rust, amount: 0.7 % owf}, {is: husks, amount: about 80 g}]
+                      assistants: [{is: table-salt, amount: 1/4 cup}, {is: vinegar, amount: 2 tbsp}, {is: vinegar, amount: a splash}]
+                    finish: [{is: vinegar, amount: 1 tsp}]
+                    ---
+                    """,
+            "days/2026-03-01/pots.md", """
+                    ---
+                    presoak: {water: 5 L, with: [{is: vinegar, amount: 1 cup}]}
+                    pots:
+                      - name: first
+                        needles: {lot: long, weight: about 25 g}
+                        bath:
+                          vessel: tub
+                          water: 1.5 L
+                          dye: [{is: rust, amount: 40 mL of 0.5 % stock}, {is: rust, amount: 1/2 packet}]
+                          assistants: [{is: table-salt, amount: 12 g/L}, {is: vinegar, amount: 30 mL, by: needles}, {is: table-salt, amount: 5 g, by: batch}]
+                        glass: {left: 1.1 L}
+                      - name: second
+                        needles: {lot: long, weight: 21 g}
+                        bath: {reuses: 2026-03-01-first, ratio: 61.7, dye: [{is: rust, amount: 0.3 g}]}
+                      - name: unweighed
+                        needles: {lot: long}
+                        bath: {vessel: odd, ratio: 40, dye: [{is: rust, amount: 2 % owf}], assistants: [{is: table-salt, amount: a handful}]}
+                      - name: weak
+                        needles: {lot: long, weight: 20 g}
+                        bath: {vessel: tub, ratio: 30, dye: [{is: rust, amount: 500 mL of 1 % stock, by: batch}]}
+                      - name: shallow
+                        needles: {lot: long, weight: 20 g}
+                        bath: {vessel: low, depth: 2.6 cm, dye: [{is: rust, amount: 0.05 g}]}
+                    ---
+                    """);
+
+    private MeasuredNotebook() {}
+
+    static Path write(Path folder) throws IOException {
+        for (Map.Entry<String, String> file : FILES.entrySet()) {
+            Path target = folder.resolve(file.getKey());
+            Files.createDirectories(target.getParent());
+            Files.writeString(target, file.getValue());
+        }
+        return folder;
+    }
+}
