@@ -13,6 +13,7 @@ import fascicle.book.compose.ListComposer;
 import fascicle.book.compose.LookUpComposer;
 import fascicle.book.compose.Materials;
 import fascicle.book.compose.RepeatsComposer;
+import fascicle.book.compose.ShelfComposer;
 import fascicle.book.compose.StringComposer;
 import fascicle.book.data.BatchScript;
 import fascicle.book.data.EntriesCsv;
@@ -74,6 +75,9 @@ public final class Book {
         page("grid.html", theme, () -> new GridComposer(materials).page());
         page("ladders.html", theme, () -> new LadderComposer(materials).page());
         page("repeats.html", theme, () -> new RepeatsComposer(materials).page());
+        if (edition == Edition.STUDIO) {
+            page(ShelfComposer.ADDRESS, theme, () -> new ShelfComposer(materials).page());
+        }
         for (SampleString order : SampleString.values()) {
             page(StringComposer.address(order), theme, () -> new StringComposer(materials).page(order));
         }

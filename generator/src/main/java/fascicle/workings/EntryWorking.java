@@ -58,8 +58,12 @@ public record EntryWorking(Entry entry, NeedleFigures needles, BathFigures bath,
         return Stream.concat(presoak.stream().flatMap(bin -> bin.with().stream()), partsBesidePresoak());
     }
 
-    /** The same without the presoak, which may be a bin that several pots share. */
-    Stream<PartFigures> partsBesidePresoak() {
+    /**
+     * The same without the presoak, which may be a bin that several pots share.
+     *
+     * @return the parts of treatments, then those of the bath and the finish
+     */
+    public Stream<PartFigures> partsBesidePresoak() {
         Stream<PartFigures> treatments = Stream.concat(before.stream(), after.stream())
                 .flatMap(treatment -> treatment.with().stream());
         return Stream.of(treatments, bath.parts().stream(), finish.stream()).flatMap(Function.identity());

@@ -8,6 +8,7 @@ import fascicle.notebook.NeedleLot;
 import fascicle.notebook.Notebook;
 import fascicle.notebook.Recipe;
 import fascicle.notebook.Vessel;
+import fascicle.workings.stock.Stocktaking;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +25,7 @@ public final class Workings {
     private final List<LotWorking> lots;
     private final Grouping grouping;
     private final Neighbours neighbours;
+    private final Stocktaking stock;
     private final Map<Group.Kind, Map<String, Group>> groups = new EnumMap<>(Group.Kind.class);
 
     private Workings(Notebook notebook) {
@@ -38,6 +40,7 @@ public final class Workings {
         lots = notebook.lots().stream().map(lot -> new LotWorking(lot, Colours.of(lot))).toList();
         grouping = Grouping.of(notebook, worked);
         neighbours = new Neighbours(worked, grouping);
+        stock = Stocktaking.of(notebook, worked);
         for (Group.Kind kind : Group.Kind.values()) {
             groups.put(kind, Notebook.byId(grouping.of(kind), Group::id));
         }
@@ -151,6 +154,15 @@ public final class Workings {
      */
     public Neighbours neighbours() {
         return neighbours;
+    }
+
+    /**
+     * What is on the shelf, and what entries cost.
+     *
+     * @return what is left of lots, dyes and dyed bundles
+     */
+    public Stocktaking stock() {
+        return stock;
     }
 
     /**

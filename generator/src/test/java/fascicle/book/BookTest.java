@@ -72,7 +72,8 @@ class BookTest {
                 "entries/2026-05-20-brick-again.html", "entries/2026-05-20-gold.html", "families.html",
                 "families/brown.html", "grid.html", "index.html", "ladders.html", "look-up.html", "lots.html",
                 "lots/faded-2024.html", "lots/scalded-2025.html", "methods.html", "methods/low-water-simmer.html",
-                "repeats.html", "scripts/batch.js", "scripts/engine.js", "scripts/look-up.js", "scripts/open.js", "string-by-lightness.html",
+                "repeats.html", "scripts/batch.js", "scripts/engine.js", "scripts/look-up.js", "scripts/open.js", "shelf.html",
+                "string-by-lightness.html",
                 "string-by-year.html", "string.html", "style/alegreya.woff2", "style/longleaf.css",
                 "style/look-up.css", "years.html",
                 "years/2026.html"), sample().addresses());
@@ -91,7 +92,7 @@ class BookTest {
             assertEquals("en", page.select("html").attr("lang"));
             assertEquals(1, page.select("h1").size(), address);
             assertFalse(page.title().isBlank());
-            assertEquals(13, page.select("nav ul.lists a").size());
+            assertEquals(14, page.select("nav ul.lists a").size());
             assertTrue(page.select("meta[http-equiv=Content-Security-Policy]").attr("content")
                     .startsWith("default-src 'none'; style-src 'self';"));
             assertEquals(0, page.select("script:not([src]), [style], style, [onclick], [id=''], img, iframe").size(), address);
@@ -224,14 +225,25 @@ class BookTest {
         assertTrue(json.contains("\"colour\":null,\"glass\":null,\"outcome\":null,\"fastness\":null,\"window\":[],\"kept\":null"));
     }
 
+    /** 900 − 45 − 45 = 810 g. Nothing was bought, and what vinegar weighs is not said. */
+    @Test
+    void whatIsLeftAndPaidIsInTheDataOrNull() {
+        String json = text(sample(), "data/book.json");
+        assertTrue(json.contains("\"left_g\":810,"), json);
+        assertTrue(json.contains("\"left\":null,\"left_unit\":null,"), json);
+        assertTrue(json.contains("\"cost\":{\"total\":null,\"per_100g\":null}"), json);
+        assertTrue(text(sample(), "data/entries.csv").contains("kept_use_by,cost_total,cost_per_100g\r\n"));
+    }
+
     @Test
     void whatIsTheStudiosOwnIsInNoOtherBook() {
         Book open = book(SampleNotebook.notebook(), Edition.OPEN);
         String all = open.addresses().stream().map(address -> text(open, address)).collect(Collectors.joining());
         for (String own : List.of("\"kept\"", "\"cost\"", "\"left\"", "\"left_g\"", "kept_left_g", "lake-basket", "4.20",
-                "900", "gramz", "use_by")) {
+                "900", "gramz", "use_by", "cost_total", "left_unit", "On the shelf", "shelf.html")) {
             assertFalse(all.contains(own), own);
         }
+        assertFalse(open.addresses().contains("shelf.html"));
         assertTrue(text(open, "index.html").contains("its file has errors"));
         assertTrue(text(sample(), "index.html").contains("45 gramz"));
     }

@@ -31,7 +31,7 @@ class GoldenPagesTest {
         "methods/low-water-simmer.html, STUDIO, method", "lots/scalded-2025.html, STUDIO, lot",
         "dyes/brick.html, STUDIO, dye", "families/brown.html, OPEN, family", "about.html, OPEN, about",
         "look-up.html, STUDIO, look-up",
-        "grid.html, STUDIO, grid", "ladders.html, STUDIO, ladders", "repeats.html, STUDIO, repeats",
+        "shelf.html, STUDIO, shelf", "grid.html, STUDIO, grid", "ladders.html, STUDIO, ladders", "repeats.html, STUDIO, repeats",
         "string.html, STUDIO, string", "string-by-year.html, OPEN, string-by-year"})
     void aPageSaysWhatItSaid(String address, Edition edition, String name) throws Exception {
         Book book = Book.of(Workings.of(SampleNotebook.notebook()), edition, Theme.shipped("longleaf"), Gallery.EMPTY);

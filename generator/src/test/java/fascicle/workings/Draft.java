@@ -30,6 +30,7 @@ import fascicle.photo.Sample;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
@@ -266,6 +267,23 @@ final class Draft {
 
     Draft keptSince(String date) {
         kept = Optional.of(new Kept(Optional.empty(), Optional.empty(), noted(LocalDate.parse(date), date), List.of()));
+        return this;
+    }
+
+    /** What was kept; an empty text leaves its key out. */
+    Draft kept(String weight, String how, String since) {
+        kept = Optional.of(new Kept(weight.isEmpty() ? Optional.empty() : mass(weight),
+                how.isEmpty() ? Optional.empty() : noted(Kept.How.valueOf(how.toUpperCase(Locale.ROOT)), how),
+                since.isEmpty() ? Optional.empty() : noted(LocalDate.parse(since), since), List.of()));
+        return this;
+    }
+
+    /** What a basket took of what was kept. */
+    Draft used(String weight, String in) {
+        Kept before = kept.orElseThrow();
+        List<Kept.Use> used = new ArrayList<>(before.used());
+        used.add(new Kept.Use(weight.isEmpty() ? Optional.empty() : mass(weight), noted(in, in)));
+        kept = Optional.of(new Kept(before.weight(), before.how(), before.since(), List.copyOf(used)));
         return this;
     }
 

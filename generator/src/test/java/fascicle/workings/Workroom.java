@@ -32,6 +32,7 @@ final class Workroom {
 
     private final Kitchen kitchen;
     private Map<String, String> conditions = Map.of();
+    private Optional<Noted<Quantity>> dampKeeps = Optional.empty();
     private final List<NeedleLot> lots = new ArrayList<>();
     private final List<Dye> dyes = new ArrayList<>();
     private final List<Vessel> vessels = new ArrayList<>();
@@ -75,6 +76,11 @@ final class Workroom {
         return this;
     }
 
+    Workroom dampKeeps(String time) {
+        dampKeeps = Optional.of(note(quantity(time, Dimension.TIME, kitchen), time, Place.of("notebook.yaml")));
+        return this;
+    }
+
     Workroom thing(String id, Dye.Kind kind, Dye.Form form) {
         return thing(new Label(id).kind(kind).form(form));
     }
@@ -110,7 +116,7 @@ final class Workroom {
     Workings workings() {
         Cover unsaid = Cover.UNSAID;
         Cover cover = new Cover(unsaid.title(), unsaid.maker(), unsaid.language(), kitchen, true, unsaid.balance(),
-                unsaid.alkalinity(), unsaid.ph(), unsaid.height(), unsaid.currency(), unsaid.dampKeeps(),
+                unsaid.alkalinity(), unsaid.ph(), unsaid.height(), unsaid.currency(), dampKeeps,
                 unsaid.theme(), conditions, unsaid.address(), unsaid.weights(), unsaid.photoUncertainty());
         List<Method> shown = methods.stream().map(Draft::method).toList();
         List<Method> all = Stream.concat(shown.stream(), unshown.stream().map(Draft::method)).toList();
@@ -163,6 +169,8 @@ final class Workroom {
         private String levelTeaspoon = "";
         private String holds = "";
         private double packs;
+        private Optional<Noted<LocalDate>> on = Optional.empty();
+        private Optional<Noted<Double>> price = Optional.empty();
 
         Label(String id) {
             this.id = id;
@@ -200,11 +208,21 @@ final class Workroom {
             return this;
         }
 
+        Label on(String date) {
+            on = Optional.of(note(LocalDate.parse(date), date, place));
+            return this;
+        }
+
+        Label price(double ofAPack) {
+            price = Optional.of(note(ofAPack, "" + ofAPack, place));
+            return this;
+        }
+
         Dye dye(Kitchen kitchen) {
             Optional<Dye.Pack> pack = size(holds, kitchen, place)
-                    .map(contents -> new Dye.Pack(Optional.of(contents), Optional.empty()));
+                    .map(contents -> new Dye.Pack(Optional.of(contents), price));
             List<Dye.Purchase> bought = packs == 0 ? List.of()
-                    : List.of(new Dye.Purchase(Optional.empty(), Optional.of(note(packs, "" + packs, place))));
+                    : List.of(new Dye.Purchase(on, Optional.of(note(packs, "" + packs, place))));
             return new Dye(id, place, Optional.empty(), Edition.STUDIO, kind, Optional.empty(), form, acidity,
                     Optional.empty(), mass(levelTeaspoon, kitchen, place)
                             .map(weight -> new Dye.LevelTeaspoon(weight, Optional.empty())),

@@ -13,6 +13,7 @@ import java.util.function.BiConsumer;
 import java.util.stream.Stream;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import tools.jackson.databind.JsonNode;
@@ -70,6 +71,38 @@ class FiguresTest {
             JsonNode fastness = entry.required("fastness");
             assertEquals(text(fastness, "rub_dry"), grade(sheet.fact("Since then", "Rubs off dry, grade")), sheet.name());
             assertEquals(text(fastness, "rub_wet"), grade(sheet.fact("Since then", "Rubs off wet, grade")), sheet.name());
+        });
+    }
+
+    @Test
+    void an_entry_shows_its_maker_what_is_left_and_what_it_cost() {
+        onEveryEntry(Edition.STUDIO, (sheet, entry) -> {
+            if (!entry.required("kept").isNull()) {
+                sheet.figureOrWhy("Since then", "Kept: left", entry.at("/kept/left_g"), "g");
+            }
+            sheet.moneyOrWhy("The needles", "Cost of dyes and assistants", entry.at("/cost/total"));
+        });
+    }
+
+    @Test
+    void the_shelf_shows_what_the_data_say() {
+        PublishedBook book = PublishedBook.ofTheDemo(Edition.STUDIO);
+        Document shelf = book.page("shelf.html");
+        Map.of("lots", "left_g", "dyes", "left").forEach((list, key) -> {
+            List<JsonNode> things = book.data().required(list).valueStream().toList();
+            assertTrue(things.size() > 5, list);
+            for (JsonNode thing : things) {
+                Element row = shelf.select("tr:has(th a[href=" + list + "/" + text(thing, "id") + ".html])").first();
+                assertTrue(row != null, text(thing, "id"));
+                String left = row.select("td").get(0).text();
+                if (thing.required(key).isNull()) {
+                    assertTrue(left.startsWith("not known") && !row.select("th li").isEmpty(), row.text());
+                } else {
+                    ShownFigure.of(left).agreesWith(thing.required(key), text(thing, "id"));
+                    String unit = list.equals("lots") ? "g" : text(thing, "left_unit");
+                    assertEquals(unit, ShownFigure.of(left).unit().toLowerCase(Locale.ROOT));
+                }
+            }
         });
     }
 
@@ -227,6 +260,28 @@ class FiguresTest {
             assertEquals(unit, shown.unit(), where);
             shown.agreesWith(datum, where);
             shown.isFineEnoughFor(datum, where);
+        }
+
+        /** A figure, or why it is not known and which line of the notebook would tell. */
+        void figureOrWhy(String heading, String label, JsonNode datum, String unit) {
+            if (datum.isNull()) {
+                assertTrue(fact(heading, label).matches("not known.* To know it: .*\\.(md|yaml):[0-9]+: .*"),
+                        name + ": " + fact(heading, label));
+            } else {
+                figure(heading, label, datum, unit);
+            }
+        }
+
+        /** A sum in euros and cents, or why it is not known. */
+        void moneyOrWhy(String heading, String label, JsonNode datum) {
+            String text = fact(heading, label);
+            if (datum.isNull() || text.startsWith("less than EUR")) {
+                assertTrue(!datum.isNull() && datum.asDouble() < 0.005 || text.contains(" To know it: "), name + ": " + text);
+            } else {
+                String[] shown = text.replace("about ", "").split("\u202f");
+                assertEquals("EUR", shown[0], name);
+                ShownFigure.of(shown[1]).agreesWith(datum, name + ": " + label);
+            }
         }
 
         void difference(String heading, String label, JsonNode datum) {

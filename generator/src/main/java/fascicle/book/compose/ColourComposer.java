@@ -55,8 +55,17 @@ final class ColourComposer {
 
     /** A swatch of bare needles. */
     Markup bareSwatch(ColourFigures bare) {
+        return bareNeedles(bare).large();
+    }
+
+    /** The swatch of a lot's bare needles; dashed where their colour is not known. */
+    Swatch bare(String lot) {
+        return materials.index().bareColour(lot).map(this::bareNeedles).orElseGet(() -> single(Optional.empty()));
+    }
+
+    private Swatch bareNeedles(ColourFigures bare) {
         return new Swatch(bare.readings(), Optional.of(bare.lab()), Optional.empty(),
-                words.say("swatch.bare", bare.name().name())).large();
+                words.say("swatch.bare", bare.name().name()));
     }
 
     /** What an entry was, what it became and what it was to become, side by side. */

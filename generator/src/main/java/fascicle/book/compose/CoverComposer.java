@@ -79,6 +79,7 @@ public final class CoverComposer {
             doors.add(new CoverPage.ListDoor(ways.list(shelf), Optional.of(materials.addresses().leaves(shelf).size())));
         }
         ways.sideBySide().forEach(page -> doors.add(new CoverPage.ListDoor(page, Optional.empty())));
+        ways.shelf().ifPresent(page -> doors.add(new CoverPage.ListDoor(page, Optional.empty())));
         return List.copyOf(doors);
     }
 

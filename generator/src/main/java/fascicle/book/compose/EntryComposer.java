@@ -35,6 +35,7 @@ public final class EntryComposer {
     private final Figures figures;
     private final ColourComposer colours;
     private final Outcomes outcomes;
+    private final StockWords stock;
 
     /**
      * Composes pages of entries.
@@ -52,6 +53,7 @@ public final class EntryComposer {
         this.figures = materials.figures();
         this.colours = new ColourComposer(materials, ways);
         this.outcomes = new Outcomes(words);
+        this.stock = new StockWords(materials);
     }
 
     /**
@@ -121,7 +123,7 @@ public final class EntryComposer {
 
     private List<Fact> needles(EntryWorking working) {
         Needles needles = working.entry().needles();
-        return facts()
+        Facts facts = facts()
                 .link("fact.lot", working.needles().lot().map(lot -> ways.to(Shelf.LOTS, lot.id())))
                 .known("fact.species", working.needles().species())
                 .link("fact.condition", working.needles().condition().map(id -> ways.condition(id)))
@@ -129,8 +131,11 @@ public final class EntryComposer {
                 .word("fact.weighed", "weighed", needles.weighed())
                 .written("fact.bundles", needles.bundles())
                 .word("fact.sheaths", "sheaths", needles.sheaths())
-                .link("fact.dyed-before", needles.from().map(from -> ways.entry(from.value())))
-                .facts();
+                .link("fact.dyed-before", needles.from().map(from -> ways.entry(from.value())));
+        if (materials.isStudio()) {
+            stock.cost(facts, working);
+        }
+        return facts.facts();
     }
 
     private List<Fact> later(EntryWorking working) {
@@ -147,6 +152,7 @@ public final class EntryComposer {
         });
         if (materials.isStudio()) {
             entry.kept().ifPresent(kept -> kept(facts, kept));
+            stock.kept(facts, working);
         }
         return facts.facts();
     }

@@ -111,6 +111,8 @@ final class ThingComposer {
                 .written("fact.length", lot.length());
         if (materials.isStudio()) {
             facts.written("fact.lot-weight", lot.weight());
+            materials.workings().stock().lot(lot.id()).ifPresent(supply ->
+                    new StockWords(materials).supply(facts, "fact.needles-left", supply));
         }
         lot.bundle().ifPresent(bundle -> facts.known("fact.bundle",
                 Optional.of(materials.figures().amount(bundle.grams(), "g", bundle.weight().value().about()))));
@@ -144,10 +146,11 @@ final class ThingComposer {
 
     private void stock(Facts facts, Dye dye) {
         dye.pack().ifPresent(pack -> facts.written("fact.pack", pack.holds()).noted("fact.price", pack.price(),
-                price -> words.say("price", Figures.fixed(price.value(), 2), notebook.cover().currency().orElse(""))
-                        .strip()));
+                price -> materials.figures().money(price.value(), notebook.cover().currency(), false)));
         dye.bought().forEach(purchase -> facts.noted("fact.bought", purchase.on(), on -> words.say("bought",
                 materials.figures().date(on.value()),
-                purchase.packs().map(packs -> Figures.atMost(packs.value(), 2)).orElse("1"))));
+                purchase.packs().map(packs -> Figures.atMost(packs.value(), 2)).orElseGet(() -> words.say("shelf.unknown")))));
+        materials.workings().stock().dye(dye.id()).ifPresent(supply ->
+                new StockWords(materials).supply(facts, "fact.stock-left", supply));
     }
 }

@@ -100,6 +100,11 @@ final class Ways {
                 side("repeats"));
     }
 
+    /** The page of what is left, which is the studio's alone. */
+    Optional<Link> shelf() {
+        return materials.isStudio() ? Optional.of(side("shelf")) : Optional.empty();
+    }
+
     private Link side(String word) {
         return top(materials.words().say(word + ".title"), word + ".html");
     }
@@ -143,6 +148,7 @@ final class Ways {
             doors.add(door(list(shelf), here));
         }
         sideBySide().forEach(page -> doors.add(door(page, here)));
+        shelf().ifPresent(page -> doors.add(door(page, here)));
         return new Frame(cover.language(), title, cover.title(),
                 materials.words().say("edition." + materials.edition().word()), root + HOME, root + "about.html",
                 root + materials.style(), root + LOOK_UP,

@@ -1,10 +1,10 @@
 package fascicle.book.data;
 
+import fascicle.bath.Magnitude;
 import fascicle.book.figures.Figures;
 import fascicle.colour.Grade;
 import fascicle.colour.Tone;
 import fascicle.notebook.Bath;
-import fascicle.notebook.Cover;
 import fascicle.notebook.Edition;
 import fascicle.notebook.Entry;
 import fascicle.notebook.Fastness;
@@ -19,6 +19,9 @@ import fascicle.workings.Fading;
 import fascicle.workings.PartFigures;
 import fascicle.workings.SoakFigures;
 import fascicle.workings.Workings;
+import fascicle.workings.stock.Cost;
+import fascicle.workings.stock.DyedBundle;
+import fascicle.workings.stock.Stocktaking;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -45,18 +48,20 @@ public final class EntriesCsv {
 
     private final List<Column> columns = new ArrayList<>();
 
-    private EntriesCsv(Edition edition, Cover cover) {
+    private EntriesCsv(Edition edition, Stocktaking stock) {
         entry();
         needles();
         bath();
         colour();
         outcome();
         if (edition == Edition.STUDIO) {
-            figure("kept_left_g", working -> working.entry().kept().map(EntryFigures::leftGrams)
-                    .orElse(OptionalDouble.empty()));
+            figure("kept_left_g", working -> figure(stock.bundle(working.id()),
+                    bundle -> bundle.remainder().left()));
             word("kept_how", working -> working.entry().kept().flatMap(Kept::how));
-            text("kept_use_by", working -> working.entry().kept()
-                    .flatMap(kept -> EntryFigures.useBy(kept, cover)).map(LocalDate::toString));
+            text("kept_use_by", working -> stock.bundle(working.id()).flatMap(DyedBundle::useBy)
+                    .map(LocalDate::toString));
+            figure("cost_total", working -> figure(stock.cost(working.id()), Cost::total));
+            figure("cost_per_100g", working -> figure(stock.cost(working.id()), Cost::per100g));
         }
     }
 
@@ -68,7 +73,7 @@ public final class EntriesCsv {
      * @return the file in UTF-8
      */
     public static byte[] bytes(Workings workings, Edition edition) {
-        List<Column> columns = new EntriesCsv(edition, workings.notebook().cover()).columns;
+        List<Column> columns = new EntriesCsv(edition, workings.stock()).columns;
         StringBuilder table = new StringBuilder();
         table.append(columns.stream().map(Column::name).collect(Collectors.joining(",", "", LINE_END)));
         for (EntryWorking working : workings.entries()) {
@@ -188,6 +193,10 @@ public final class EntriesCsv {
 
     private void colour(String name, Function<ColourFigures, OptionalDouble> figure) {
         figure(name, working -> working.colour().map(figure).orElse(OptionalDouble.empty()));
+    }
+
+    private static <T> OptionalDouble figure(Optional<T> of, Function<T, Magnitude> figure) {
+        return of.map(known -> figure.apply(known).value()).orElse(OptionalDouble.empty());
     }
 
     private static String plain(OptionalDouble figure) {

@@ -3,6 +3,7 @@ package fascicle.book.data;
 import fascicle.book.Program;
 import fascicle.colour.ColourNames;
 import fascicle.colour.Lab;
+import fascicle.measure.Dimension;
 import fascicle.notebook.Dye;
 import fascicle.notebook.Edition;
 import fascicle.notebook.Method;
@@ -14,6 +15,7 @@ import fascicle.workings.Group;
 import fascicle.workings.LotWorking;
 import fascicle.workings.MethodWorking;
 import fascicle.workings.Workings;
+import fascicle.workings.stock.Supply;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -90,7 +92,7 @@ public final class JsonBook {
             json.text("family", known.name().family());
         });
         if (edition == Edition.STUDIO) {
-            json.unknown("left_g");
+            json.figure("left_g", left(workings.stock().lot(lot.id())));
         }
         figures(workings.group(Group.Kind.LOT, lot.id()));
     }
@@ -102,9 +104,17 @@ public final class JsonBook {
         json.word("type", dye.type());
         json.word("form", dye.form());
         if (edition == Edition.STUDIO) {
-            json.unknown("left");
+            Optional<Supply> supply = workings.stock().dye(dye.id());
+            OptionalDouble left = left(supply);
+            json.figure("left", left);
+            json.text("left_unit", supply.filter(known -> left.isPresent())
+                    .map(known -> known.measured() == Dimension.MASS ? "g" : "ml"));
         }
         figures(workings.group(Group.Kind.DYE, dye.id()));
+    }
+
+    private static OptionalDouble left(Optional<Supply> supply) {
+        return supply.map(known -> known.remainder().left().value()).orElse(OptionalDouble.empty());
     }
 
     private void method(MethodWorking working) {

@@ -67,14 +67,14 @@ final class JsonEntry {
             json.figure("wool", fading.window().wool().stream().mapToDouble(Noted::value).findFirst());
         });
         if (edition == Edition.STUDIO) {
-            json.object("kept", entry.kept(), kept -> {
-                json.figure("left_g", EntryFigures.leftGrams(kept));
-                json.word("how", kept.how());
-                json.text("use_by", EntryFigures.useBy(kept, workings.notebook().cover()).map(LocalDate::toString));
+            json.object("kept", workings.stock().bundle(entry.id()), bundle -> {
+                json.figure("left_g", bundle.remainder().left().value());
+                json.word("how", bundle.kept().how());
+                json.text("use_by", bundle.useBy().map(LocalDate::toString));
             });
-            json.object("cost", () -> {
-                json.unknown("total");
-                json.unknown("per_100g");
+            json.object("cost", workings.stock().cost(entry.id()), cost -> {
+                json.figure("total", cost.total().value());
+                json.figure("per_100g", cost.per100g().value());
             });
         }
     }

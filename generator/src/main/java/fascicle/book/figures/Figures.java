@@ -6,6 +6,7 @@ import fascicle.workings.Difference;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
+import java.util.Currency;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -18,6 +19,7 @@ import java.util.OptionalDouble;
 public final class Figures {
 
     private static final int DECIMALS_OF_DATA = 6;
+    private static final int DIGITS_OF_MONEY = 2;
     private static final char NARROW_NO_BREAK_SPACE = '\u202f';
     private static final char MINUS = '\u2212';
 
@@ -117,6 +119,25 @@ public final class Figures {
     public String amount(double amount, String unit, boolean about) {
         String text = atMost(amount, decimals(StrictMath.abs(amount))) + NARROW_NO_BREAK_SPACE + words.say("unit." + unit);
         return about ? words.say("about", text) : text;
+    }
+
+    /**
+     * A sum of money, to the currency's own smallest coin.
+     *
+     * @param sum how much
+     * @param currency its ISO 4217 code; nothing where the notebook gives none
+     * @param about whether it is rough
+     * @return such as {@code EUR 1.23}; of a sum too small for a coin that it is less than one
+     */
+    public String money(double sum, Optional<String> currency, boolean about) {
+        int digits = Math.max(0, currency.map(code -> Currency.getInstance(code).getDefaultFractionDigits())
+                .orElse(DIGITS_OF_MONEY));
+        BigDecimal coin = BigDecimal.ONE.movePointLeft(digits);
+        boolean tiny = sum > 0 && datum(sum).setScale(digits, RoundingMode.HALF_UP).signum() == 0;
+        String number = tiny ? signed(coin) : fixed(sum, digits);
+        String text = currency.map(code -> words.say("figure.money", code, number))
+                .orElseGet(() -> words.say("figure.money-of-the-notebook", number));
+        return tiny ? words.say("figure.less", text) : about ? words.say("about", text) : text;
     }
 
     /** Three figures down to hundredths; a gram in a hundred litres is still told from nothing. */

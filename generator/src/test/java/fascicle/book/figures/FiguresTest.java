@@ -56,6 +56,18 @@ class FiguresTest {
         assertEquals("0.0", Figures.fixed(-0.04, 1));
     }
 
+    /** The smallest coins are those of ISO 4217: a hundredth, none, a thousandth. */
+    @Test
+    void moneyIsToldToTheSmallestCoinOfItsCurrency() {
+        assertEquals("EUR\u202f1.24", figures.money(1.235, Optional.of("EUR"), false));
+        assertEquals("JPY\u202f124", figures.money(123.5, Optional.of("JPY"), false));
+        assertEquals("KWD\u202f1.235", figures.money(1.235, Optional.of("KWD"), false));
+        assertEquals("about EUR\u202f1.20", figures.money(1.2, Optional.of("EUR"), true));
+        assertEquals("1.20 in the notebook’s currency", figures.money(1.2, Optional.empty(), false));
+        assertEquals("EUR\u202f0.00", figures.money(0, Optional.of("EUR"), false));
+        assertEquals("less than EUR\u202f0.01", figures.money(0.004, Optional.of("EUR"), false));
+    }
+
     @Test
     void datesUseTheBooksOwnMonths() {
         assertEquals("9 May 2026", figures.date(LocalDate.parse("2026-05-09")));
