@@ -18,6 +18,7 @@ import java.util.OptionalDouble;
 public final class Figures {
 
     private static final int DECIMALS_OF_DATA = 6;
+    private static final long MINUTES_IN_AN_HOUR = 60;
     private static final char NARROW_NO_BREAK_SPACE = '\u202f';
     private static final char MINUS = '\u2212';
 
@@ -122,6 +123,18 @@ public final class Figures {
     /** Three figures down to hundredths; a gram in a hundred litres is still told from nothing. */
     private static int decimals(double size) {
         return size >= 100 ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : size >= 0.1 ? 3 : size >= 0.01 ? 4 : 5;
+    }
+
+    /**
+     * A time after the start.
+     *
+     * @param minutes from 0
+     * @return hours and minutes, such as {@code 1:40}
+     */
+    public static String hours(double minutes) {
+        long whole = datum(minutes).setScale(0, RoundingMode.HALF_UP).longValue();
+        long rest = whole % MINUTES_IN_AN_HOUR;
+        return whole / MINUTES_IN_AN_HOUR + (rest < 10 ? ":0" : ":") + rest;
     }
 
     /**
