@@ -71,7 +71,7 @@ public final class EntryComposer {
                 new ScalingComposer(materials).of(entry.id()), Cautions.of(worked, materials),
                 new PhotographComposer(materials, ways).of(entry), result(working),
                 colours.readings(entry.colour()), needles(working), new RecipeComposer(materials, ways).steps(worked),
-                new HeatComposer(materials).of(worked),
+                new HeatComposer(materials).ofEntry(working, materials.workings()),
                 new ClockComposer(materials).ofEntry(working, materials.workings()),
                 later(working), new FadingComposer(materials).of(working),
                 entry.notes().stream().filter(note -> !note.isBlank())

@@ -10,8 +10,10 @@ import fascicle.book.words.Words;
 import fascicle.notebook.HeatStep;
 import fascicle.notebook.Span;
 import fascicle.workings.Boil;
+import fascicle.workings.EntryWorking;
 import fascicle.workings.HeatCourse;
 import fascicle.workings.PartFigures;
+import fascicle.workings.Workings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,6 +31,16 @@ final class HeatComposer {
         this.figures = materials.figures();
         this.heating = new Heating(materials.words());
         this.boil = Boil.of(materials.workings().notebook().cover());
+    }
+
+    /**
+     * The plot of an entry, unless its method's page shows the very same: a page is read on a phone at the stove, and
+     * nothing is drawn twice.
+     */
+    Optional<Plot> ofEntry(EntryWorking working, Workings workings) {
+        Optional<Plot> ofMethod = working.entry().method().flatMap(id -> workings.method(id.value())).map(Worked::of)
+                .flatMap(this::of);
+        return of(Worked.of(working)).filter(plot -> !ofMethod.equals(Optional.of(plot)));
     }
 
     /** How hot a bath is, and for how long; nothing where no time of it is known. */

@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
  *
  * @param start when the first pot begins, where that is known
  * @param due the stages of all pots, in the order of time; what has no known time stands after what comes before it in
- *     its own pot
+ *     its own pot, and what keeps at the end
  * @param together when two pots stand on the stove at once
  * @param last pots of which nobody knows how long they keep the stove, and which therefore came last
  * @param unplaced those among them for which there is no place until another of them goes off; they have no times

@@ -22,7 +22,7 @@ final class Walk {
 
     private final Work work;
     private final Day day;
-    private final List<Stage> stages = new ArrayList<>();
+    private List<Stage> stages = new ArrayList<>();
     private final List<Clock.Stretch> onStove = new ArrayList<>();
     private Time now = Time.START;
 
@@ -42,8 +42,12 @@ final class Walk {
     void through() {
         Recipe recipe = work.recipe();
         Time drawnOut = recipe.bath().extract().map(this::extract).orElse(Time.START);
+        List<Stage> meanwhile = stages;
+        stages = new ArrayList<>();
+        now = Time.START;
         recipe.presoak().ifPresent(this::soak);
         treatments(recipe.before(), work.before(), Stage.Vat.BEFORE);
+        meanwhile.forEach(stage -> insert(stage, 0));
         now = day.later(now, drawnOut);
         dye(recipe);
         treatments(recipe.after(), work.after(), Stage.Vat.AFTER);
@@ -55,9 +59,22 @@ final class Walk {
         new HeatedBath(Stage.Vat.EXTRACT, Optional.empty(), extract.water().map(water ->
                 OptionalDouble.of(water.value().value())).orElse(OptionalDouble.empty())).heat(extract.heat(), List.of());
         moment(Stage.Kind.OUT, Stage.Vat.EXTRACT, Optional.empty());
-        Time strained = now;
-        now = Time.START;
-        return strained;
+        return now;
+    }
+
+    /** Puts a stage among those from a place on, before the first that begins later, or at no known time. */
+    private void insert(Stage stage, int first) {
+        int place = first;
+        while (place < stages.size() && isNoLater(stages.get(place).from(), stage.from())) {
+            place++;
+        }
+        stages.add(place, stage);
+    }
+
+    private boolean isNoLater(Time one, Time other) {
+        OptionalDouble first = day.sinceMidnight(one);
+        OptionalDouble second = day.sinceMidnight(other);
+        return first.isPresent() && (second.isEmpty() || first.getAsDouble() <= second.getAsDouble());
     }
 
     private void soak(Recipe.Presoak presoak) {
@@ -90,12 +107,13 @@ final class Walk {
         moment(Stage.Kind.OUT, Stage.Vat.DYEBATH, Optional.empty());
     }
 
+    /** Needles are damp from the bath on, and once more where they were rinsed after they had dried. */
     private void dry(Recipe recipe) {
         Optional<Recipe.Rinse> rinse = recipe.rinse().map(Noted::value);
+        Time damp = now;
         if (rinse.filter(Recipe.Rinse.BEFORE_DRYING::equals).isPresent()) {
             moment(Stage.Kind.RINSE, Stage.Vat.NONE, Optional.empty());
         }
-        Time damp = now;
         Time dried = after(now, recipe.dry());
         if (rinse.filter(Recipe.Rinse.AFTER_DRYING::equals).isPresent()) {
             boolean wholly = recipe.dry().filter(span -> !(span.value() instanceof Span.Timed timed)
@@ -103,7 +121,7 @@ final class Walk {
             goesOn(wholly ? Stage.Kind.DRY : Stage.Kind.HALF_DRY, Stage.Vat.NONE, Optional.empty(),
                     wholly ? dried.roughly() : dried);
             moment(Stage.Kind.RINSE, Stage.Vat.NONE, Optional.empty());
-            damp = now;
+            damp = wholly ? now : damp;
             dried = now.unknown();
         }
         goesOn(Stage.Kind.DRY, Stage.Vat.NONE, Optional.empty(), dried);
@@ -166,7 +184,11 @@ final class Walk {
                 onStove.add(new Clock.Stretch(begun, now));
             }
             for (Part part : parts) {
-                part.at().ifPresent(at -> add(part, after(begun, at.value()), first));
+                part.at().ifPresent(at -> {
+                    Time when = after(begun, at.value());
+                    insert(new Stage(Stage.Kind.ADD, vat, purpose, when, when, Optional.empty(), Optional.of(part),
+                            false), first);
+                });
             }
         }
 
@@ -192,22 +214,6 @@ final class Walk {
         private void note(Stage.Kind kind, HeatStep step, Time until, boolean estimated) {
             stages.add(new Stage(kind, vat, purpose, now, until, Optional.of(step), Optional.empty(), estimated));
             now = until;
-        }
-
-        /** Puts an addition among the stages of its bath where its time comes. */
-        private void add(Part part, Time when, int first) {
-            int place = first;
-            while (place < stages.size() && isNoLater(stages.get(place).from(), when)) {
-                place++;
-            }
-            stages.add(place, new Stage(Stage.Kind.ADD, vat, purpose, when, when, Optional.empty(), Optional.of(part),
-                    false));
-        }
-
-        private boolean isNoLater(Time one, Time other) {
-            OptionalDouble first = day.sinceMidnight(one);
-            OptionalDouble second = day.sinceMidnight(other);
-            return first.isPresent() && second.isPresent() && first.getAsDouble() <= second.getAsDouble();
         }
     }
 }
