@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -25,6 +26,10 @@ final class ClockComposer {
 
     /** After these nobody needs to be told why the time is not known. */
     private static final Set<Stage.Kind> IN_THEIR_OWN_TIME = EnumSet.of(Stage.Kind.DRY, Stage.Kind.FINISH);
+
+    /** How long what takes its own time goes on. */
+    private static final Map<Stage.Kind, String> UNTIL = Map.of(Stage.Kind.COOL, "clock.until-cool",
+            Stage.Kind.HALF_DRY, "clock.until-half-dry", Stage.Kind.DRY, "clock.until-dry");
 
     private final Words words;
     private final Doings doings;
@@ -107,8 +112,11 @@ final class ClockComposer {
     private Optional<String> length(Stage stage) {
         Time from = stage.from();
         Time until = stage.until();
-        if (from.equals(until) || !until.known()) {
+        if (stage.isMoment() || from.known() && from.equals(until)) {
             return Optional.empty();
+        }
+        if (!until.known() || !from.known() && until.mornings() == from.mornings()) {
+            return Optional.of(words.say(UNTIL.getOrDefault(stage.kind(), "table.unknown")));
         }
         if (until.mornings() > from.mornings()) {
             return Optional.of(words.say("span.overnight"));
