@@ -3,8 +3,8 @@ package fascicle.workings;
 import fascicle.bath.Liquor;
 import fascicle.measure.Quantity;
 import fascicle.notebook.Bath;
+import fascicle.notebook.Cover;
 import fascicle.notebook.Findings;
-import fascicle.notebook.HeatStep;
 import fascicle.notebook.Noted;
 import fascicle.notebook.Place;
 import fascicle.notebook.Recipe;
@@ -19,14 +19,15 @@ final class BathChecks {
     private static final double MOST_WATER = 200_000;
     private static final double LEAST_RATIO = 3;
     private static final double MOST_RATIO = 500;
-    private static final double HOTTEST = 120;
     private static final double SOUREST = 2;
     private static final double SWEETEST = 12;
 
     private final Findings findings;
+    private final HeatChecks heat;
 
-    BathChecks(Findings findings) {
+    BathChecks(Findings findings, Cover cover) {
         this.findings = findings;
+        this.heat = new HeatChecks(findings, cover);
     }
 
     /**
@@ -52,7 +53,7 @@ final class BathChecks {
         soaks("treatment after the bath", worked.after(), whole);
         waters(recipe);
         liquor(worked, bath.water());
-        heat(recipe);
+        heat.check(recipe);
         bath.ph().ifPresent(this::ph);
     }
 
@@ -128,29 +129,6 @@ final class BathChecks {
                         + " of liquor, more than " + Say.volume(MOST_WATER) + "; check it and the weight of the needles");
             }
         });
-    }
-
-    private void heat(Recipe recipe) {
-        recipe.heat().forEach(this::heat);
-        recipe.before().forEach(treatment -> treatment.heat().forEach(this::heat));
-        recipe.after().forEach(treatment -> treatment.heat().forEach(this::heat));
-        recipe.bath().extract().ifPresent(extract -> extract.heat().forEach(this::heat));
-    }
-
-    private void heat(HeatStep step) {
-        step.to().ifPresent(to -> {
-            if (to.value() instanceof HeatStep.Degrees degrees) {
-                temperature(to.map(unused -> degrees.temperature()));
-            }
-        });
-        step.from().ifPresent(this::temperature);
-    }
-
-    private void temperature(Noted<Quantity> temperature) {
-        if (temperature.value().value() > HOTTEST) {
-            findings.warning(temperature.place(), "“" + temperature.written() + "” is hotter than "
-                    + Say.figure(HOTTEST) + " °C, which no open pot reaches; check the figure, and whether °F is meant");
-        }
     }
 
     private void ph(Bath.Ph ph) {

@@ -25,7 +25,7 @@ final class Checks {
     Found all() {
         Findings findings = new Findings();
         List<Missing> faulty = new ArrayList<>();
-        BathChecks baths = new BathChecks(findings);
+        BathChecks baths = new BathChecks(findings, workings.notebook().cover());
         AmountChecks amounts = new AmountChecks(recipes, findings);
         GapChecks gaps = new GapChecks(recipes, findings);
         for (MethodWorking working : workings.methods()) {

@@ -2,6 +2,7 @@ package fascicle.workings;
 
 import fascicle.bath.Amount;
 import fascicle.bath.Basis;
+import fascicle.notebook.Bath;
 import fascicle.notebook.Dye;
 import fascicle.notebook.Entry;
 import fascicle.notebook.Findings;
@@ -12,6 +13,7 @@ import fascicle.notebook.Noted;
 import fascicle.notebook.Origin;
 import fascicle.notebook.Outcome;
 import fascicle.notebook.Part;
+import fascicle.notebook.Place;
 import fascicle.notebook.Recipe;
 import fascicle.notebook.Water;
 import java.util.HashSet;
@@ -41,6 +43,7 @@ final class GapChecks {
             findings.warning(entry.place(), "“" + entry.called() + "” worked but has no colour; add a reading of the dry "
                     + "needles under “colour:”, so that it can be found and repeated");
         }
+        water(entry.called(), entry.recipe(), entry.place());
         densities(recipe);
     }
 
@@ -50,7 +53,18 @@ final class GapChecks {
             bare(method, recipe).ifPresent(written -> findings.warning(method.place(), "“for:” is missing: “" + written
                     + "” is for a certain weight of needles, and nobody can tell which; add it, such as “for: 50 g”"));
         }
+        water(method.called(), method.recipe(), method.place());
         densities(recipe);
+    }
+
+    /** A dyebath without water; what a method lends has been filled in by now. */
+    private void water(String called, Recipe recipe, Place place) {
+        Bath bath = recipe.bath();
+        boolean mixed = !bath.dye().isEmpty() || !bath.assistants().isEmpty();
+        if (mixed && bath.water().isEmpty() && bath.reuses().isEmpty()) {
+            findings.warning(place, "“" + called + "” does not say how much water its bath has, so its liquor is not known; "
+                    + "add “water: 3 L”, “ratio: 60” or “depth: 7 cm” under “bath:” (about is welcome)");
+        }
     }
 
     private void weight(EntryWorking working) {

@@ -66,8 +66,8 @@ class FindingsTest {
 
     @Test
     void aPowderWithoutADensityIsNamedOnce() {
-        room.entry("2026-05-09-one").weighing("45 g").dye("brick", "1 tsp");
-        room.entry("2026-05-09-two").weighing("45 g").dye("brick", "2 tsp").with("salt", "1 tsp");
+        room.entry("2026-05-09-one").weighing("45 g").water("3 L").dye("brick", "1 tsp");
+        room.entry("2026-05-09-two").weighing("45 g").water("3 L").dye("brick", "2 tsp").with("salt", "1 tsp");
         assertFindings("brick.md:1:1: warning: “brick” is measured by spoons or cups (“1 tsp”) but nothing says what they "
                 + "weigh; add “level-tsp: {weight: …}” or “density:”, or “form: liquid” if it is one");
     }
@@ -95,10 +95,10 @@ class FindingsTest {
     @Test
     void moreDyeThanWasBought() {
         room.thing(new Workroom.Label("moss").kind(Dye.Kind.DYE).form(Dye.Form.POWDER).pack("5 g", 2));
-        room.entry("2026-05-09-a").weighing("100 g").dye("moss", "6 % owf");
+        room.entry("2026-05-09-a").weighing("100 g").ratio(60).dye("moss", "6 % owf");
         room.entry("2026-05-09-b").weighing("100 g").dye("moss", "400 mL of 1 % stock").ratio(60);
         assertFindings();
-        room.entry("2026-05-16-c").weighing("100 g").dye("moss", "1 g");
+        room.entry("2026-05-16-c").weighing("100 g").ratio(60).dye("moss", "1 g");
         assertFindings("moss.md:1:1: warning: entries used 11 g of “moss”, but only 10 g was bought; add the purchase under "
                 + "“bought:”, or check the amounts");
     }
@@ -150,8 +150,9 @@ class FindingsTest {
                 "2026-05-09-b.md:3:1: warning: “501.0” gives 501 mL of liquor to a gram of needles, where 3 to 500 is usual; "
                         + "check the water and the weight",
                 "2026-05-09-c.md:3:1: warning: “201 L” of water is more than 200 L; check the figure and its unit",
-                "2026-05-09-c.md:4:1: warning: “190 °C” is hotter than 120 °C, which no open pot reaches; check the figure, "
-                        + "and whether °F is meant",
+                "2026-05-09-c.md:4:1: warning: “190 °C” is hotter than an open pot gets, on the stove or in the oven: water "
+                        + "boils at 100.0 °C at the sea (lower in the hills: say “height:” in notebook.yaml); write “to: "
+                        + "boil” or a lower temperature, and check whether °F is meant",
                 "2026-05-09-c.md:6:1: warning: a bath of pH “1.0” is outside 2 to 12, where dyebaths are; check the reading",
                 "2026-05-09-d.md:2:1: warning: 5.1 kg of needles is more than 5 kg in one pot; check the figure and its unit",
                 "2026-05-09-d.md:3:1: warning: “45.0” makes 229.5 L of liquor, more than 200 L; check it and the weight of "

@@ -73,6 +73,8 @@ public final class EntryComposer {
                 new ScalingComposer(materials).of(entry.id()), Cautions.of(worked, materials),
                 new PhotographComposer(materials, ways).of(entry), result(working),
                 colours.readings(entry.colour()), needles(working), new RecipeComposer(materials, ways).steps(worked),
+                new HeatComposer(materials).ofEntry(working, materials.workings()),
+                new ClockComposer(materials).ofEntry(working, materials.workings()),
                 later(working), new FadingComposer(materials).of(working),
                 entry.notes().stream().filter(note -> !note.isBlank())
                         .map(note -> materials.prose().html(note, ways.root())).toList(),

@@ -18,6 +18,7 @@ import fascicle.workings.ColourFigures;
 import fascicle.workings.EntryWorking;
 import fascicle.workings.Group;
 import fascicle.workings.MethodWorking;
+import fascicle.workings.clock.Work;
 import fascicle.workings.grid.SampleString;
 import java.util.ArrayList;
 import java.util.List;
@@ -81,7 +82,9 @@ public final class GroupComposer {
                 many.map(found -> found.best(BEST)).orElse(List.of()).stream().map(entries::note).toList(),
                 group.map(found -> new PartedComposer(materials, ways).of(shelf, found)).orElse(List.of()),
                 grids(shelf, leaf), many.flatMap(this::colours),
-                many.flatMap(found -> new PlotComposer(materials, ways).of(shelf, found)), steps, scaling,
+                many.flatMap(found -> new PlotComposer(materials, ways).of(shelf, found)), steps,
+                worked.flatMap(new HeatComposer(materials)::of), method.flatMap(found -> new ClockComposer(materials)
+                        .of(Work.of(found, materials.workings().notebook().cover()))), scaling,
                 notes(things.notes(shelf, leaf.id())), group.map(this::counts).orElse(List.of()),
                 group.map(found -> new SheafComposer(materials, ways).of(shelf, found)).orElse(List.of()));
     }

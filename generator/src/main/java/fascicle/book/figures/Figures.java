@@ -20,6 +20,7 @@ public final class Figures {
 
     private static final int DECIMALS_OF_DATA = 6;
     private static final int DIGITS_OF_MONEY = 2;
+    private static final long MINUTES_IN_AN_HOUR = 60;
     private static final char NARROW_NO_BREAK_SPACE = '\u202f';
     private static final char MINUS = '\u2212';
 
@@ -163,6 +164,18 @@ public final class Figures {
         BigDecimal rounded = datum(grams).divide(unit, 0, RoundingMode.HALF_UP).multiply(unit);
         String text = signed(datum(rounded.doubleValue())) + NARROW_NO_BREAK_SPACE + words.say("unit.g");
         return about ? words.say("about", text) : text;
+    }
+
+    /**
+     * A time after the start.
+     *
+     * @param minutes from 0
+     * @return hours and minutes, such as {@code 1:40}
+     */
+    public static String hours(double minutes) {
+        long whole = datum(minutes).setScale(0, RoundingMode.HALF_UP).longValue();
+        long rest = whole % MINUTES_IN_AN_HOUR;
+        return whole / MINUTES_IN_AN_HOUR + (rest < 10 ? ":0" : ":") + rest;
     }
 
     /**

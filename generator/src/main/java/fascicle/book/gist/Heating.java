@@ -76,9 +76,19 @@ public final class Heating {
         return said.isEmpty() ? Optional.empty() : Optional.of(said);
     }
 
-    private Optional<String> holding(HeatStep step) {
-        Optional<String> where = step.to().map(to -> where(to.value()))
+    /**
+     * Where a step holds a bath.
+     *
+     * @param step a step of heating
+     * @return such as {@code at 88 °C}; nothing where it does not say to what it heats, or on what
+     */
+    public Optional<String> at(HeatStep step) {
+        return step.to().map(to -> where(to.value()))
                 .or(() -> step.on().map(on -> words.name("heat-source", on.value())));
+    }
+
+    private Optional<String> holding(HeatStep step) {
+        Optional<String> where = at(step);
         Optional<String> time = step.hold().map(hold -> words.say("heat.hold", span(hold)));
         List<String> said = List.of(time, where).stream().flatMap(Optional::stream).toList();
         return said.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", said));
@@ -88,7 +98,13 @@ public final class Heating {
         return to instanceof HeatStep.Look look ? words.name("held", look) : words.say("heat.at", reached(to));
     }
 
-    private String reached(HeatStep.To to) {
+    /**
+     * What is reached.
+     *
+     * @param to what a step heats to
+     * @return such as {@code 88 °C} or {@code a simmer}
+     */
+    public String reached(HeatStep.To to) {
         if (to instanceof HeatStep.Look look) {
             return words.name("look", look);
         }

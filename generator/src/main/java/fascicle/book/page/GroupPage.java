@@ -22,6 +22,8 @@ import java.util.Optional;
  * @param colours the colours of what worked
  * @param plot a family's colours, or a dye's depths, against figures
  * @param steps what a method does
+ * @param heating how hot a method's bath is, and for how long
+ * @param clock a method's steps by the clock
  * @param scaling a method for other weights
  * @param notes the maker's words
  * @param counts its entries and their dye days by verdict
@@ -30,7 +32,8 @@ import java.util.Optional;
 public record GroupPage(Frame frame, String word, Optional<String> share, Optional<Link> lookUp,
         Optional<String> caution, List<Fact> facts, Optional<Markup> swatch, List<Photograph> photographs,
         Optional<Start> start, List<EntryNote> best, List<Parted> parted, List<Grid> grids, Optional<Colours> colours,
-        Optional<Plot> plot, List<Step> steps, Optional<Scaling> scaling, List<Markup> notes, List<Fact> counts,
+        Optional<Plot> plot, List<Step> steps, Optional<Plot> heating, Optional<Timetable> clock,
+        Optional<Scaling> scaling, List<Markup> notes, List<Fact> counts,
         List<Sheaf> sheaves) implements Page {
 
     @Override

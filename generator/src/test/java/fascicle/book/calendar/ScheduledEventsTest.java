@@ -1,0 +1,80 @@
+package fascicle.book.calendar;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import fascicle.book.gist.Doings;
+import fascicle.book.words.Words;
+import fascicle.notebook.WrittenNotebook;
+import fascicle.notebook.read.NotebookReader;
+import fascicle.workings.Workings;
+import fascicle.workings.clock.Clock;
+import fascicle.workings.clock.Schedule;
+import fascicle.workings.clock.Work;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What a dyer's phone tells her. */
+class ScheduledEventsTest {
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void everythingThatPotsAskForAtOneTimeIsOneEvent() {
+        Schedule schedule = Schedule.of(pots(), LocalDateTime.parse("2026-06-13T09:00"));
+        assertEquals(List.of("09:00 Brick: Needles into the presoak (to 2026-06-13T10:00) rings",
+                        "10:00 Brick: Out of the presoak. Bath on the stove, needles in. Heat to 88 °C (to 2026-06-13T10:30) rings",
+                        "10:20 Brick: Add Table salt, 20 min after the start of the heating (to 2026-06-13T10:20) rings",
+                        "10:30 Brick: Hold at 88 °C (to 2026-06-13T12:30)",
+                        "12:30 Brick: Heat off. Leave to cool in the bath (to 2026-06-14T08:00) rings",
+                        "08:00 Brick: Out of the bath. Rinse. Dry (to 2026-06-15T08:00) rings",
+                        "08:00 Brick: Use the needles that are still damp, or dry them (to 2026-06-17T08:00) rings"),
+                events(schedule).stream().map(ScheduledEventsTest::said).toList());
+    }
+
+    @Test
+    void writtenAgainTheyKeepTheirIds() {
+        Schedule schedule = Schedule.of(pots(), LocalDateTime.parse("2026-06-13T09:00"));
+        List<String> ids = events(schedule).stream().map(Event::uid).toList();
+        assertEquals(ids, events(schedule).stream().map(Event::uid).toList());
+        assertEquals(ids.size(), ids.stream().distinct().count());
+    }
+
+    @Test
+    void withoutAStartNothingStandsInACalendar() {
+        assertEquals(List.of(), events(Schedule.of(pots())));
+    }
+
+    private List<Schedule.Pot> pots() {
+        NotebookReader.Result read = WrittenNotebook.small(folder)
+                .with("notebook.yaml", "form: 1\ntitle: A small notebook\nkitchen: metric\ndamp-keeps: 3 days\n")
+                .with("methods/simmer.md", """
+                        ---
+                        title: Simmer
+                        for: 50 g
+                        presoak: {for: 1 h}
+                        bath: {water: 3 L, assistants: [{is: salt, amount: 40 g, at: 20 min}]}
+                        heat: [{to: 88 °C, over: 30 min, hold: 2 h}]
+                        cool: overnight
+                        rinse: before-drying
+                        dry: 1 day
+                        ---
+                        """).read();
+        Workings workings = Workings.of(read.notebook());
+        return List.of(new Schedule.Pot("Brick",
+                Clock.of(Work.of(workings.method("simmer").orElseThrow(), read.notebook().cover()))));
+    }
+
+    private static List<Event> events(Schedule schedule) {
+        return ScheduledEvents.of(schedule, new Doings(Words.shipped(), id -> id.equals("salt") ? "Table salt" : id),
+                "simmer");
+    }
+
+    private static String said(Event event) {
+        return event.start().toLocalTime() + " " + event.summary().replace('\u202f', ' ')
+                + event.end().map(end -> " (to " + end + ")").orElse("") + (event.rings() ? " rings" : "");
+    }
+}

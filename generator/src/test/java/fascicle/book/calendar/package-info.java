@@ -1,0 +1,3 @@
+/** Tests of calendars. */
+@org.jspecify.annotations.NullMarked
+package fascicle.book.calendar;
