@@ -7,9 +7,12 @@ import fascicle.measure.UnreadableQuantity;
 import fascicle.notebook.Ids;
 import fascicle.notebook.Notebook;
 import fascicle.notebook.read.Suggestion;
+import fascicle.book.caution.CautionWords;
 import fascicle.book.data.Answers;
+import fascicle.book.words.Words;
 import fascicle.workings.Scaled;
 import fascicle.workings.Workings;
+import fascicle.workings.care.Care;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -60,10 +63,12 @@ final class ScaleCommand implements Callable<Integer> {
             terminal.say("“" + asked + "” does not say what its own needles weighed, so only amounts in % owf can be "
                     + "worked out; give it a weight (“weight:” in an entry, “for:” in a method).");
         }
+        List<String> cautions = cautions(sound, asked);
         if (json) {
-            terminal.print(Answers.scaled(scaled.get()));
+            terminal.print(Answers.scaled(scaled.get(), cautions));
         } else {
             ScaledWords.of(scaled.get(), sound).forEach(terminal::print);
+            ScaledWords.cautions(cautions).forEach(terminal::print);
         }
         return Status.DONE;
     }
@@ -83,6 +88,11 @@ final class ScaleCommand implements Callable<Integer> {
     private static boolean isUnweighed(Workings workings, String asked) {
         return workings.entry(asked).map(entry -> entry.needles().grams().isEmpty())
                 .or(() -> workings.method(asked).map(method -> method.method().forWeight().isEmpty())).orElse(false);
+    }
+
+    private static List<String> cautions(Notebook read, String asked) {
+        return read.entry(asked).map(entry -> entry.recipe()).or(() -> read.method(asked).map(method -> method.recipe()))
+                .map(recipe -> CautionWords.of(Care.of(read).uses(recipe), Words.shipped())).orElse(List.of());
     }
 
     private Optional<String> ofTag(Notebook read) {

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** Says a recipe for another weight in lines for a person at the stove. */
 final class ScaledWords {
@@ -26,6 +27,12 @@ final class ScaledWords {
         ScaledWords words = new ScaledWords();
         words.say(scaled, notebook);
         return words.lines;
+    }
+
+    /** The cautions, under their heading. */
+    static List<String> cautions(List<String> cautions) {
+        return cautions.isEmpty() ? List.of() : Stream.concat(Stream.of(Words.shipped().say("heading.caution")),
+                cautions.stream().map(caution -> "  " + caution)).toList();
     }
 
     private void say(Scaled scaled, Notebook notebook) {

@@ -106,16 +106,17 @@ public final class Answers {
      * A recipe for another weight.
      *
      * @param scaled the quantities
+     * @param cautions what may hurt someone, in sentences
      * @return {@code {of, needles_g, liquor_ml, water_ml, vessel, pots, parts, cautions}}, parts being totals of the
      *     batch, and the baths beside the dyebath
      */
-    public static String scaled(Scaled scaled) {
+    public static String scaled(Scaled scaled, List<String> cautions) {
         Answers answers = new Answers();
-        answers.json.object(() -> answers.members(scaled));
+        answers.json.object(() -> answers.members(scaled, cautions));
         return answers.json.finished().stripTrailing();
     }
 
-    private void members(Scaled scaled) {
+    private void members(Scaled scaled, List<String> cautions) {
         json.text("of", scaled.of());
         json.figure("needles_g", OptionalDouble.of(scaled.needlesGrams()));
         json.figure("liquor_ml", scaled.liquorMl());
@@ -127,7 +128,7 @@ public final class Answers {
         json.items("before", scaled.before(), this::treatment);
         json.items("after", scaled.after(), this::treatment);
         json.items("finish", scaled.finish(), this::part);
-        json.texts("cautions", List.of());
+        json.texts("cautions", cautions);
     }
 
     private void treatment(SoakFigures treatment) {
