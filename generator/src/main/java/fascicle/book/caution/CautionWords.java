@@ -80,7 +80,7 @@ public final class CautionWords {
             return onThePack(pack, words);
         }
         if (hazard instanceof Hazard.InTheMakersWords own) {
-            return words.say("caution.own", own.thing(), list(own.cautions(), words));
+            return words.say("caution.own", own.thing(), String.join(words.say("pieces"), own.cautions()));
         }
         return potTakesPart((Hazard.ThePotTakesPart) hazard, words);
     }
@@ -98,8 +98,9 @@ public final class CautionWords {
         return words.say("caution.pot", pot.vessel(), remark);
     }
 
-    private static String list(List<String> things, Words words) {
-        return String.join(words.say("pieces"), things);
+    /** Things side by side; a title may hold a comma itself. */
+    static String list(List<String> things, Words words) {
+        return String.join(words.say("caution.between"), things);
     }
 
     /** A constant as keys spell it. */

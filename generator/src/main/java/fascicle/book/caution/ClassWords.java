@@ -32,6 +32,6 @@ public final class ClassWords {
      */
     public static String duty(ClassRules.Duty duty, Words words) {
         return words.say("class.duty-" + CautionWords.key(duty.task()),
-                String.join(words.say("pieces"), duty.things()));
+                CautionWords.list(duty.things(), words));
     }
 }

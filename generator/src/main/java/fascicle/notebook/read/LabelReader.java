@@ -10,9 +10,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 
 /** Reads what a pack warns of. */
 final class LabelReader {
+
+    /** A precautionary statement, as in P280 or P301+P312. */
+    private static final Pattern PRECAUTION = Pattern.compile("\\s*P\\s?[0-9]{3}.*", Pattern.CASE_INSENSITIVE);
 
     private enum Signal { DANGER, WARNING }
 
@@ -31,11 +35,17 @@ final class LabelReader {
     /** A pack may bear a newer code than the program knows, so an unknown one is a warning and is shown as written. */
     private static void check(Fields map, Noted<String> says) {
         HazardStatement statement = HazardStatement.read(says.value());
-        if (statement.wording().isEmpty()) {
-            map.findings().warning(says.place(), "“says”: “" + says.written() + "” is no hazard statement known here and "
-                    + "is shown as it stands; " + meant(statement.code()).map(code -> "did you mean “" + code + "”? "
-                    + "Otherwise compare").orElse("compare") + " it with the pack, where codes read H318, H360FD or "
-                    + "H301+H311");
+        if (statement.wording().isPresent()) {
+            return;
+        }
+        String found = "“says”: “" + says.written() + "” ";
+        if (PRECAUTION.matcher(says.value()).matches()) {
+            map.findings().warning(says.place(), found + "tells how to take care and not what the hazard is; under "
+                    + "“says” stand codes such as H318, and under “cautions” what to take care of, in words");
+        } else {
+            map.findings().warning(says.place(), found + "is no hazard statement known here and is shown as it stands; "
+                    + meant(statement.code()).map(code -> "did you mean “" + code + "”? Otherwise compare")
+                            .orElse("compare") + " it with the pack, where codes read H318, H360FD or H301+H311");
         }
     }
 
