@@ -12,8 +12,10 @@ import fascicle.notebook.Notebook;
 import fascicle.notebook.Vessel;
 import fascicle.notebook.read.Suggestion;
 import fascicle.workings.Measuring;
+import fascicle.book.caution.CautionWords;
 import fascicle.workings.Scaled;
 import fascicle.workings.Workings;
+import fascicle.workings.care.Care;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -73,11 +75,14 @@ final class ScaleCommand implements Callable<Integer> {
             terminal.say("“" + asked + "” does not say what its own needles weighed, so only amounts in % owf can be "
                     + "worked out; give it a weight (“weight:” in an entry, “for:” in a method).");
         }
-        List<String> cautions = new BatchWords(measuring, Words.shipped()).remarks(scaled.get());
+        List<String> remarks = new BatchWords(measuring, Words.shipped()).remarks(scaled.get());
+        List<String> cautions = cautions(sound, asked, scaled.get());
         if (json) {
-            terminal.print(Answers.scaled(scaled.get(), measuring, cautions));
+            terminal.print(Answers.scaled(scaled.get(), measuring,
+                    Stream.concat(remarks.stream(), cautions.stream()).toList()));
         } else {
-            ScaledWords.of(scaled.get(), title(sound, scaled.get()), measuring, cautions).forEach(terminal::print);
+            ScaledWords.of(scaled.get(), title(sound, scaled.get()), measuring, remarks, cautions)
+                    .forEach(terminal::print);
         }
         return Status.DONE;
     }
@@ -121,6 +126,12 @@ final class ScaleCommand implements Callable<Integer> {
     private static boolean isUnweighed(Workings workings, String asked) {
         return workings.entry(asked).map(entry -> entry.needles().grams().isEmpty())
                 .or(() -> workings.method(asked).map(method -> method.method().forWeight().isEmpty())).orElse(false);
+    }
+
+    private static List<String> cautions(Notebook read, String asked, Scaled scaled) {
+        return read.entry(asked).map(entry -> entry.recipe()).or(() -> read.method(asked).map(method -> method.recipe()))
+                .map(recipe -> CautionWords.of(Care.of(read).uses(recipe, scaled.vessel()), Words.shipped()))
+                .orElse(List.of());
     }
 
     private Optional<String> ofTag(Notebook read) {

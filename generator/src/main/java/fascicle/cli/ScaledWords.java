@@ -28,13 +28,23 @@ final class ScaledWords {
      *
      * @param title what the recipe is called
      */
-    static List<String> of(Scaled scaled, String title, Measuring measuring, List<String> cautions) {
+    static List<String> of(Scaled scaled, String title, Measuring measuring, List<String> remarks,
+            List<String> cautions) {
         ScaledWords said = new ScaledWords(scaled, measuring);
-        said.say(title, cautions);
+        said.say(title);
+        said.list("batch.mind", remarks);
+        said.list("heading.caution", cautions);
         return said.lines;
     }
 
-    private void say(String title, List<String> cautions) {
+    private void list(String heading, List<String> sentences) {
+        if (!sentences.isEmpty()) {
+            lines.add(words.say(heading));
+            sentences.forEach(sentence -> lines.add("  " + sentence));
+        }
+    }
+
+    private void say(String title) {
         lines.add(title + ", for " + new Figures(words).amount(scaled.needlesGrams(), "g", false) + " of dry needles");
         BatchWords said = new BatchWords(measuring, words);
         lines.add("Bath" + said.pots(scaled).map(pots -> ", in " + pots).orElse(""));
@@ -46,6 +56,5 @@ final class ScaledWords {
             }
             lines.add("  " + row.thing() + ": " + said.amount(row));
         }
-        cautions.forEach(caution -> lines.add("! " + caution));
     }
 }

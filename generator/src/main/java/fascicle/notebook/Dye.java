@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param form how it comes
  * @param acidity strength of an acid, g per 100 mL
  * @param acid which acid
+ * @param metal which metal a mordant brings; nothing where its name must tell
  * @param levelTeaspoon a level teaspoon as this maker weighed it
  * @param density g/mL
  * @param pack what is bought
@@ -27,9 +28,9 @@ import java.util.Optional;
  */
 public record Dye(String id, Place place, Optional<Noted<String>> title, Edition share, Optional<Noted<Kind>> kind,
         Optional<Noted<Type>> type, Optional<Noted<Form>> form, Optional<Noted<Double>> acidity,
-        Optional<Noted<Acid>> acid, Optional<LevelTeaspoon> levelTeaspoon, Optional<Noted<Double>> density,
-        Optional<Pack> pack, List<Purchase> bought, Optional<Label> label, List<Noted<String>> cautions,
-        List<Note> notes) {
+        Optional<Noted<Acid>> acid, Optional<Noted<Metal>> metal, Optional<LevelTeaspoon> levelTeaspoon,
+        Optional<Noted<Double>> density, Optional<Pack> pack, List<Purchase> bought, Optional<Label> label,
+        List<Noted<String>> cautions, List<Note> notes) {
 
     /**
      * What it is called.
@@ -47,7 +48,7 @@ public record Dye(String id, Place place, Optional<Noted<String>> title, Edition
      * @return a copy without price, purchases and words
      */
     public Dye plainFacts() {
-        return new Dye(id, place, title, share, kind, type, form, acidity, acid, levelTeaspoon, density,
+        return new Dye(id, place, title, share, kind, type, form, acidity, acid, metal, levelTeaspoon, density,
                 pack.map(bought -> new Pack(bought.holds(), Optional.empty())), List.of(), label, cautions, List.of());
     }
 
@@ -58,8 +59,8 @@ public record Dye(String id, Place place, Optional<Noted<String>> title, Edition
      * @return a copy
      */
     public Dye withNotes(List<Note> changed) {
-        return new Dye(id, place, title, share, kind, type, form, acidity, acid, levelTeaspoon, density, pack, bought,
-                label, cautions, changed);
+        return new Dye(id, place, title, share, kind, type, form, acidity, acid, metal, levelTeaspoon, density, pack,
+                bought, label, cautions, changed);
     }
 
     /**
@@ -68,7 +69,7 @@ public record Dye(String id, Place place, Optional<Noted<String>> title, Edition
      * @return a copy
      */
     public Dye withoutPurchases() {
-        return new Dye(id, place, title, share, kind, type, form, acidity, acid, levelTeaspoon, density,
+        return new Dye(id, place, title, share, kind, type, form, acidity, acid, metal, levelTeaspoon, density,
                 pack.map(bought -> new Pack(bought.holds(), Optional.empty())), List.of(), label, cautions, notes);
     }
 
@@ -130,6 +131,20 @@ public record Dye(String id, Place place, Optional<Noted<String>> title, Edition
         ACETIC,
         /** Citric acid. */
         CITRIC
+    }
+
+    /** Which metal a mordant brings. */
+    public enum Metal implements Word {
+        /** Aluminium, as in alum. */
+        ALUMINIUM,
+        /** Iron, which saddens. */
+        IRON,
+        /** Copper. */
+        COPPER,
+        /** Chrome, as in a dichromate. */
+        CHROME,
+        /** Tin. */
+        TIN
     }
 
     /**

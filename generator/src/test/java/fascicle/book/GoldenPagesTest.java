@@ -22,8 +22,8 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class GoldenPagesTest {
 
-    private static final String SAYING = "h1, h2, h3, h4, dt, dd, caption, th, td, p, .notes li, .doors li, .specimens li, "
-            + ".samples li, .string li, figcaption, svg > title";
+    private static final String SAYING = "h1, h2, h3, h4, dt, dd, caption, th, td, p, .caution li, .notes li, "
+            + ".doors li, .specimens li, .samples li, .string li, figcaption, svg > title";
 
     @ParameterizedTest
     @CsvSource({"index.html, STUDIO, index", "index.html, OPEN, index-open", "entries/2026-05-09-brick.html, STUDIO, entry",

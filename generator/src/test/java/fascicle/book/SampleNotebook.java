@@ -164,7 +164,7 @@ public final class SampleNotebook {
         return new Dye(id, Place.of("dyes/" + id + ".md"), Optional.of(own(title)), Edition.OPEN,
                 Optional.of(noted(kind, kind.word())), Optional.empty(), Optional.of(noted(form, form.word())),
                 kind == Dye.Kind.ACID ? Optional.of(noted(5.0, "5 %")) : Optional.empty(), Optional.empty(),
-                Optional.empty(), Optional.empty(), Optional.of(new Dye.Pack(Optional.of(own50g()),
+                Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(new Dye.Pack(Optional.of(own50g()),
                         Optional.of(noted(4.2, "4.20")))), List.of(), Optional.empty(), List.of(),
                 words.isEmpty() ? List.of() : List.of(note(words, "dyes/" + id + ".md")));
     }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fascicle.notebook.WrittenNotebook;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -69,7 +70,11 @@ class ScaleTest {
                   Water: 12000 mL
                 Iron
                   Water: 3000 mL
-                """, plain(scaled.out()));
+                """, plain(scaled.out().substring(0, scaled.out().indexOf("Caution\n"))));
+        List<String> cautions = scaled.out().lines().dropWhile(line -> !line.equals("Caution")).skip(1).toList();
+        assertEquals("  Iron salts can kill a small child who swallows them: locked away.", cautions.get(1));
+        assertEquals("  The label on the pack, local rules and licensed practice come before anything written here.",
+                cautions.get(cautions.size() - 1));
         assertEquals("", scaled.err());
     }
 

@@ -224,7 +224,7 @@ final class Workroom {
             List<Dye.Purchase> bought = packs == 0 ? List.of()
                     : List.of(new Dye.Purchase(on, Optional.of(note(packs, "" + packs, place))));
             return new Dye(id, place, Optional.empty(), Edition.STUDIO, kind, Optional.empty(), form, acidity,
-                    Optional.empty(), mass(levelTeaspoon, kitchen, place)
+                    Optional.empty(), Optional.empty(), mass(levelTeaspoon, kitchen, place)
                             .map(weight -> new Dye.LevelTeaspoon(weight, Optional.empty())),
                     density, pack, bought, Optional.empty(), List.of(), List.of());
         }

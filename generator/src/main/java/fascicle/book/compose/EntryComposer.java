@@ -1,6 +1,7 @@
 package fascicle.book.compose;
 
 import fascicle.book.address.Shelf;
+import fascicle.book.caution.CautionWords;
 import fascicle.book.figures.Figures;
 import fascicle.book.page.EntryNote;
 import fascicle.book.page.EntryPage;
@@ -70,7 +71,7 @@ public final class EntryComposer {
         return new EntryPage(frame, entry.tag().map(Noted::value), day(entry), outcomes.sentence(entry),
                 outcomes.rest(entry), nearby.again(working), colours.specimens(working),
                 materials.gist().line(working), new DepartureComposer(materials, ways).of(working),
-                new ScalingComposer(materials).of(entry.id()), Cautions.of(worked, materials),
+                new ScalingComposer(materials).of(entry.id()), CautionWords.of(materials.care().uses(entry.recipe()), words),
                 new PhotographComposer(materials, ways).of(entry), result(working),
                 colours.readings(entry.colour()), needles(working), new RecipeComposer(materials, ways).steps(worked),
                 new HeatComposer(materials).ofEntry(working, materials.workings()),

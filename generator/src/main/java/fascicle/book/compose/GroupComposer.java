@@ -77,7 +77,7 @@ public final class GroupComposer {
                 many.flatMap(found -> shares.sentence(found.days())),
                 many.filter(found -> !found.entries().isEmpty()).map(found ->
                         ways.lookUp(words.say("look-up.these"), shelf.kind().word(), found.id())),
-                worked.flatMap(found -> Cautions.of(found, materials)), things.facts(shelf, leaf.id()),
+                things.cautions(shelf, leaf.id()), things.facts(shelf, leaf.id()),
                 swatch(shelf, leaf), photographs(shelf, leaf), many.flatMap(Group::start).map(this::start),
                 many.map(found -> found.best(BEST)).orElse(List.of()).stream().map(entries::note).toList(),
                 group.map(found -> new PartedComposer(materials, ways).of(shelf, found)).orElse(List.of()),

@@ -9,6 +9,7 @@ import fascicle.book.prose.Prose;
 import fascicle.book.words.Words;
 import fascicle.notebook.Edition;
 import fascicle.workings.Workings;
+import fascicle.workings.care.Care;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
@@ -29,6 +30,7 @@ public final class Materials {
     private final Index index;
     private final Ties ties;
     private final Gist gist;
+    private final Care care;
     private final String style;
     private final Map<String, EntryRow> rows = new ConcurrentHashMap<>();
 
@@ -54,6 +56,7 @@ public final class Materials {
         this.index = new Index(workings);
         this.ties = new Ties(workings);
         this.gist = new Gist(workings, words);
+        this.care = Care.of(workings.notebook());
         this.style = style;
     }
 
@@ -95,6 +98,10 @@ public final class Materials {
 
     Ties ties() {
         return ties;
+    }
+
+    Care care() {
+        return care;
     }
 
     String style() {

@@ -1,6 +1,7 @@
 package fascicle.book.compose;
 
 import fascicle.book.address.Shelf;
+import fascicle.book.caution.CautionWords;
 import fascicle.book.figures.Figures;
 import fascicle.book.gist.Heating;
 import fascicle.book.page.Fact;
@@ -104,6 +105,8 @@ final class RecipeComposer {
         Facts facts = facts()
                 .noted("fact.vessel", bath.vessel(), vessel -> materials.index().vessel(vessel.value())
                         .map(found -> found.called()).orElse(vessel.value()))
+                .links("fact.vessel-remark", materials.care().uses(worked.recipe()).pots().stream()
+                        .flatMap(pot -> CautionWords.pot(pot, words).stream()).map(Link::plain).toList())
                 .noted("fact.water-fixed", bath.water(), this::waterFixed)
                 .known("fact.water", figures.amount(worked.bath().waterMl(), "ml", about))
                 .known("fact.liquor", figures.amount(worked.bath().liquorMl(), "ml", about))

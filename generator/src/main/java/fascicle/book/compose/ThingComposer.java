@@ -2,6 +2,7 @@ package fascicle.book.compose;
 
 import fascicle.book.address.Leaf;
 import fascicle.book.address.Shelf;
+import fascicle.book.caution.CautionWords;
 import fascicle.book.figures.Figures;
 import fascicle.book.page.Fact;
 import fascicle.book.page.Link;
@@ -14,6 +15,7 @@ import fascicle.notebook.NeedleLot;
 import fascicle.notebook.Note;
 import fascicle.notebook.Notebook;
 import fascicle.notebook.Noted;
+import fascicle.workings.care.Care;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -44,6 +46,16 @@ final class ThingComposer {
             case DAYS -> day(LocalDate.parse(id));
             case CONDITIONS -> condition(id);
             case FAMILIES, YEARS -> List.of();
+        };
+    }
+
+    /** What may hurt someone of the thing behind a page: of a method's recipe, or of a dye on the shelf. */
+    List<String> cautions(Shelf shelf, String id) {
+        return switch (shelf) {
+            case METHODS -> notebook.method(id).map(method -> materials.care().uses(method.recipe()))
+                    .map(uses -> CautionWords.of(uses, words)).orElse(List.of());
+            case DYES -> materials.index().dye(id).map(dye -> CautionWords.of(Care.uses(dye), words)).orElse(List.of());
+            case DAYS, LOTS, CONDITIONS, FAMILIES, YEARS -> List.of();
         };
     }
 
@@ -130,12 +142,10 @@ final class ThingComposer {
                 .noted("fact.acidity", dye.acidity(), acidity -> materials.figures()
                         .amount(acidity.value(), "percent", false))
                 .word("fact.acid", "acid", dye.acid())
+                .word("fact.metal", "metal", dye.metal())
                 .noted("fact.density", dye.density(), density -> materials.figures()
                         .amount(density.value(), "g-per-ml", false));
         dye.levelTeaspoon().ifPresent(spoon -> facts.written("fact.level-teaspoon", Optional.of(spoon.weight())));
-        dye.label().ifPresent(label -> facts.written("fact.label", label.signal())
-                .links("fact.label-says", label.says().stream().map(says -> Link.plain(says.value())).toList()));
-        facts.links("fact.cautions", dye.cautions().stream().map(caution -> Link.plain(caution.value())).toList());
         facts.links("fact.methods", methods(method -> method.recipe().parts().stream()
                 .anyMatch(part -> Ids.same(part.is().value(), dye.id()))));
         if (materials.isStudio()) {

@@ -9,7 +9,6 @@ import fascicle.workings.PartFigures;
 import fascicle.workings.SoakFigures;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * A recipe with its figures, be it an entry's or a method's.
@@ -33,26 +32,5 @@ record Worked(Recipe recipe, BathFigures bath, Optional<SoakFigures> presoak, Li
     static Worked of(MethodWorking method) {
         return new Worked(method.method().recipe(), method.bath(), method.presoak(), method.before(), method.after(),
                 method.finish(), method.heat());
-    }
-
-    /** Everything that goes into any of its baths. */
-    List<PartFigures> parts() {
-        Stream<SoakFigures> soaks = Stream.of(presoak.stream(), before.stream(), after.stream()).flatMap(soak -> soak);
-        return Stream.of(bath.parts().stream(), soaks.flatMap(soak -> soak.with().stream()), finish.stream())
-                .flatMap(part -> part).toList();
-    }
-
-    /** Whether anything is heated. */
-    boolean isHot() {
-        return !recipe.heat().isEmpty()
-                || recipe.bath().extract().isPresent()
-                || Stream.concat(recipe.before().stream(), recipe.after().stream()).anyMatch(soak -> !soak.heat().isEmpty());
-    }
-
-    /** Whether a treatment binds dye with a metal. */
-    boolean hasMordantBath() {
-        return Stream.concat(recipe.before().stream(), recipe.after().stream())
-                .flatMap(treatment -> treatment.as().stream())
-                .anyMatch(as -> as.value() == Recipe.Purpose.MORDANT || as.value() == Recipe.Purpose.IRON);
     }
 }

@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param gist what was done, in a line
  * @param departed where it went another way than its method
  * @param scaling the recipe for other weights
- * @param caution what may hurt someone
+ * @param cautions what may hurt someone, gravest first, in sentences
  * @param photographs the photographs its colours were read off
  * @param result what came out
  * @param readings every colour that was kept, compared or not
@@ -32,7 +32,7 @@ import java.util.Optional;
  */
 public record EntryPage(Frame frame, Optional<String> tag, Link day, Optional<Verdict> verdict, String outcome,
         Optional<String> again, List<Specimen> specimens, String gist, Optional<Departed> departed,
-        Optional<Scaling> scaling, Optional<String> caution, List<Photograph> photographs, List<Fact> result,
+        Optional<Scaling> scaling, List<String> cautions, List<Photograph> photographs, List<Fact> result,
         List<Fact> readings, List<Fact> needles, List<Step> steps,
         Optional<Plot> heating, Optional<Timetable> clock, List<Fact> later, Optional<Plot> fading,
         List<Markup> notes, Nearby nearby, List<Fact> ties) implements Page {

@@ -24,8 +24,6 @@ final class ShelfReader {
 
     private enum Shape { ROUND, OVAL, RECTANGULAR }
 
-    private enum Signal { DANGER, WARNING }
-
     static NeedleLot lot(Fields fields, String id, List<Note> notes) {
         NeedleLot lot = new NeedleLot(id, fields.place(), fields.text("title"), EntryReader.share(fields),
                 fields.text("species"), fields.text("condition"), fields.read("gathered", Scalar.DATE),
@@ -52,8 +50,9 @@ final class ShelfReader {
         Dye dye = new Dye(id, fields.place(), fields.text("title"), EntryReader.share(fields),
                 fields.word("kind", Dye.Kind.class), fields.word("type", Dye.Type.class),
                 fields.word("form", Dye.Form.class), fields.read("acidity", Scalar.PERCENT),
-                fields.word("acid", Dye.Acid.class), levelTeaspoon(fields), fields.read("density", Scalar.DENSITY),
-                pack(fields), bought(fields), label(fields), fields.list("cautions", Scalar.TEXT), notes);
+                fields.word("acid", Dye.Acid.class), fields.word("metal", Dye.Metal.class), levelTeaspoon(fields),
+                fields.read("density", Scalar.DENSITY), pack(fields), bought(fields), LabelReader.label(fields),
+                fields.list("cautions", Scalar.TEXT), notes);
         fields.done();
         return dye;
     }
@@ -100,15 +99,6 @@ final class ShelfReader {
             map.done();
         }
         return List.copyOf(bought);
-    }
-
-    private static Optional<Dye.Label> label(Fields fields) {
-        return fields.map("label").map(map -> {
-            Dye.Label label = new Dye.Label(map.word("signal", Signal.class).map(noted -> noted.map(Fields::spelled)),
-                    map.list("says", Scalar.TEXT));
-            map.done();
-            return label;
-        });
     }
 
     static Vessel vessel(Fields fields, String id) {

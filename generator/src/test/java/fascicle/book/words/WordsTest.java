@@ -43,7 +43,8 @@ class WordsTest {
             Map.entry("heat-source", HeatStep.Source.values()),
             Map.entry("kept", Kept.How.values()), Map.entry("skill", Method.Skill.values()),
             Map.entry("dye-kind", Dye.Kind.values()), Map.entry("dye-type", Dye.Type.values()),
-            Map.entry("dye-form", Dye.Form.values()), Map.entry("acid", Dye.Acid.values()));
+            Map.entry("dye-form", Dye.Form.values()), Map.entry("acid", Dye.Acid.values()),
+            Map.entry("metal", Dye.Metal.values()));
 
     private static String sources() throws IOException {
         StringBuilder all = new StringBuilder();

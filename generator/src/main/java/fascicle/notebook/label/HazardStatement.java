@@ -1,0 +1,57 @@
+package fascicle.notebook.label;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * What a pack says of one hazard.
+ *
+ * @param written as it was copied from the pack
+ * @param codes its codes, each as the system spells it: one, or those of a combined statement; none where what was
+ *     written is no code
+ * @param wording the system's own words; nothing where it has none for this
+ */
+public record HazardStatement(String written, List<String> codes, Optional<String> wording) {
+
+    private static final Pattern CODE = Pattern.compile("(EUH|H)?\\s?([0-9]{3})([A-Z]{0,2})", Pattern.CASE_INSENSITIVE);
+
+    /**
+     * Reads a code: {@code H318}, {@code H360FD}, {@code EUH066}, or a combined {@code H301+H311}.
+     *
+     * <p>Codes that the system does not combine are worded one after the other.
+     *
+     * @param written as it was copied from the pack
+     * @return what it says
+     */
+    public static HazardStatement read(String written) {
+        List<Optional<String>> each = Arrays.stream(written.strip().split("\\s*\\+\\s*", -1))
+                .map(HazardStatement::spelled).toList();
+        if (each.stream().anyMatch(Optional::isEmpty) || !written.strip().matches("(?i)(EU)?H.*")) {
+            return new HazardStatement(written, List.of(), Optional.empty());
+        }
+        List<String> codes = each.stream().flatMap(Optional::stream).toList();
+        return new HazardStatement(written, codes, HazardStatements.wording(String.join("+", codes))
+                .or(() -> oneByOne(codes)));
+    }
+
+    /** What to show for the code: its codes, or what was written where that is none. */
+    public String code() {
+        return codes.isEmpty() ? written : String.join("+", codes);
+    }
+
+    private static Optional<String> oneByOne(List<String> codes) {
+        List<String> wordings = codes.stream().flatMap(code -> HazardStatements.wording(code).stream()).toList();
+        return wordings.size() < codes.size() ? Optional.empty() : Optional.of(String.join(". ", wordings));
+    }
+
+    /** A single code; in a combined one the letter may stand at the first alone. */
+    private static Optional<String> spelled(String written) {
+        Matcher code = CODE.matcher(written);
+        return code.matches() ? Optional.of((code.group(1) == null ? "H" : code.group(1).toUpperCase(Locale.ROOT))
+                + code.group(2) + code.group(3)) : Optional.empty();
+    }
+}

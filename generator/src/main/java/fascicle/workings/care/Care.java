@@ -1,0 +1,151 @@
+package fascicle.workings.care;
+
+import fascicle.notebook.Bath;
+import fascicle.notebook.Dye;
+import fascicle.notebook.Entry;
+import fascicle.notebook.HeatStep;
+import fascicle.notebook.Ids;
+import fascicle.notebook.Notebook;
+import fascicle.notebook.Part;
+import fascicle.notebook.Recipe;
+import fascicle.notebook.Vessel;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** Finds what a notebook's recipes use that care depends on. It does not change and may be shared between threads. */
+public final class Care {
+
+    /** Water this hot burns skin within minutes (from memory), however it was heated. */
+    private static final double SCALDS_FROM_CELSIUS = 49;
+
+    private final Map<String, Dye> dyes;
+    private final Map<String, Vessel> vessels;
+    private final Map<String, Entry> entries;
+
+    private Care(Notebook notebook) {
+        dyes = Notebook.byId(notebook.dyes(), Dye::id);
+        vessels = Notebook.byId(notebook.vessels(), Vessel::id);
+        entries = Notebook.byId(notebook.entries(), Entry::id);
+    }
+
+    /**
+     * Takes care of a notebook's recipes.
+     *
+     * @param notebook an edition's notebook
+     * @return the care for it
+     */
+    public static Care of(Notebook notebook) {
+        return new Care(notebook);
+    }
+
+    /**
+     * What a recipe uses, in the vessel that it names.
+     *
+     * @param recipe an entry's or a method's; its amounts do not matter
+     * @return what care depends on; {@link Uses#plus} adds another recipe
+     */
+    public Uses uses(Recipe recipe) {
+        return uses(recipe, recipe.bath().vessel()
+                .flatMap(noted -> Optional.ofNullable(vessels.get(Ids.key(noted.value())))));
+    }
+
+    /**
+     * What a recipe uses, in another vessel.
+     *
+     * @param recipe an entry's or a method's
+     * @param vessel where its bath is made; nothing where that is not known
+     * @return what care depends on
+     */
+    public Uses uses(Recipe recipe, Optional<Vessel> vessel) {
+        Bath bath = recipe.bath();
+        List<Part> left = leftIn(bath);
+        List<Dye> inBath = known(Stream.of(bath.dye(), bath.assistants(), left));
+        List<Recipe.Treatment> treatments =
+                Stream.concat(recipe.before().stream(), recipe.after().stream()).toList();
+        List<Dye> things = known(Stream.of(recipe.parts(), left));
+        List<Uses.Salt> salts = Uses.each(Stream.concat(treatments.stream().flatMap(treatment ->
+                salts(treatment).stream()), things.stream().filter(Metals::bringsMetal).map(Uses.Salt::of)),
+                salt -> salt.thing().isPresent() ? salt.thing() : salt);
+        boolean dyebath = !bath.equals(Bath.UNSAID);
+        boolean named = !bath.dye().isEmpty() || !left.isEmpty() || bath.extract().isPresent();
+        boolean colours = dyebath || !salts.isEmpty()
+                || treatments.stream().anyMatch(treatment -> is(treatment, Recipe.Purpose.TANNIN))
+                || things.stream().anyMatch(thing -> is(thing, Dye.Kind.DYE));
+        boolean hot = isHot(recipe.heat()) || bath.extract().filter(extract -> isHot(extract.heat())).isPresent()
+                || treatments.stream().anyMatch(treatment -> isHot(treatment.heat()));
+        boolean sour = inBath.stream().anyMatch(thing -> is(thing, Dye.Kind.ACID));
+        boolean sourSteam = sour && isHot(recipe.heat()) || treatments.stream().anyMatch(treatment ->
+                isHot(treatment.heat()) && known(Stream.of(treatment.with())).stream()
+                        .anyMatch(thing -> is(thing, Dye.Kind.ACID)));
+        return new Uses(things, known(Stream.of(recipe.finish())), salts, hot, sourSteam, colours, dyebath && !named, vessel.map(pot -> new Uses.Pot(pot, sour)).stream().toList());
+    }
+
+    /**
+     * What a dye or assistant needs by itself, on the shelf.
+     *
+     * @param thing the dye or assistant
+     * @return what care depends on
+     */
+    public static Uses uses(Dye thing) {
+        boolean metal = Metals.bringsMetal(thing);
+        return new Uses(List.of(thing), List.of(), metal ? List.of(Uses.Salt.of(thing)) : List.of(), false, false,
+                metal || is(thing, Dye.Kind.DYE), false, List.of());
+    }
+
+    /** What stands in a bath from the pots before, however many they were. */
+    private List<Part> leftIn(Bath bath) {
+        List<Part> left = new ArrayList<>();
+        Set<String> seen = new HashSet<>();
+        Optional<Bath> before = before(bath, seen);
+        while (before.isPresent()) {
+            left.addAll(before.get().dye());
+            left.addAll(before.get().assistants());
+            before = before(before.get(), seen);
+        }
+        return left;
+    }
+
+    private Optional<Bath> before(Bath bath, Set<String> seen) {
+        return bath.reuses().map(noted -> Ids.key(noted.value()))
+                .filter(seen::add).flatMap(id -> Optional.ofNullable(entries.get(id))).map(entry -> entry.recipe().bath());
+    }
+
+    private List<Dye> known(Stream<List<Part>> parts) {
+        List<Dye> found = parts.flatMap(List::stream)
+                .flatMap(part -> Optional.ofNullable(dyes.get(Ids.key(part.is().value()))).stream()).toList();
+        return Uses.each(found.stream(), thing -> Ids.key(thing.id()));
+    }
+
+    /** The metals of a mordant or iron bath, even where it does not name what brings them. */
+    private List<Uses.Salt> salts(Recipe.Treatment treatment) {
+        boolean iron = is(treatment, Recipe.Purpose.IRON);
+        if (!iron && !is(treatment, Recipe.Purpose.MORDANT)) {
+            return List.of();
+        }
+        List<Uses.Salt> brought = known(Stream.of(treatment.with())).stream()
+                .filter(thing -> Metals.bringsMetal(thing) || thing.kind().isEmpty())
+                .map(Uses.Salt::of).map(salt -> iron ? salt.orIron() : salt).toList();
+        Optional<Dye.Metal> metal = iron ? Optional.of(Dye.Metal.IRON) : Optional.empty();
+        boolean named = brought.stream().anyMatch(salt -> !iron || salt.metal().equals(metal));
+        return named ? brought : Stream.concat(brought.stream(), Stream.of(new Uses.Salt(Optional.empty(), metal))).toList();
+    }
+
+    private static boolean isHot(List<HeatStep> steps) {
+        return steps.stream().anyMatch(step -> step.on().filter(on -> on.value() == HeatStep.Source.SUN).isEmpty()
+                || step.to().filter(to -> to.value() instanceof HeatStep.Degrees degrees
+                        && degrees.temperature().value() >= SCALDS_FROM_CELSIUS).isPresent());
+    }
+
+    private static boolean is(Recipe.Treatment treatment, Recipe.Purpose purpose) {
+        return treatment.as().filter(as -> as.value() == purpose).isPresent();
+    }
+
+    private static boolean is(Dye thing, Dye.Kind kind) {
+        return thing.kind().filter(said -> said.value() == kind).isPresent();
+    }
+}

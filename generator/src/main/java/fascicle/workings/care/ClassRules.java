@@ -1,0 +1,157 @@
+package fascicle.workings.care;
+
+import fascicle.notebook.Dye;
+import fascicle.notebook.Noted;
+import fascicle.notebook.Vessel;
+import fascicle.notebook.label.HazardStatement;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What of a recipe may not be planned for a class, and what the teacher does of it ({@code common practice, no source},
+ * but for labels). Local rules may ask for more.
+ *
+ * @param refusals why it may not be planned; none where it may
+ * @param duties what the teacher does, ahead or alone
+ */
+public record ClassRules(List<Refusal> refusals, List<Duty> duties) {
+
+    /**
+     * Codes of what the European Union keeps from workers under eighteen, and so from younger hands still: Council
+     * Directive 94/33/EC as amended by Directive 2014/27/EU, Annex, I.3(a) (from memory).
+     */
+    private static final Set<String> NOT_FOR_MINORS = Set.of("H300", "H310", "H330", "H301", "H311", "H331", "H314",
+            "H220", "H221", "H222", "H224", "H225", "H200", "H201", "H202", "H203", "H204", "H205", "H240", "H241",
+            "H242", "H370", "H371", "H372", "H373", "H334", "H317", "H350", "H350i", "H351", "H340", "H341", "H360",
+            "H360F", "H360FD", "H360Fd", "H360D", "H360Df");
+
+    /**
+     * Why a recipe may not be planned for a class.
+     *
+     * @param thing the title of what stands in the way; nothing where a bath does not name what brings its metal
+     * @param reason why
+     * @param says what its pack says, where that is the reason
+     */
+    public record Refusal(Optional<String> thing, Reason reason, List<HazardStatement> says) {}
+
+    /** Why something is not for a class. */
+    public enum Reason {
+        /** It is a chrome salt. */
+        CHROME,
+        /** It is a copper salt. */
+        COPPER,
+        /** A mordant whose metal nobody said; {@code metal:} in its file would. */
+        UNKNOWN_METAL,
+        /** A copper vessel gives copper to the bath. */
+        COPPER_POT,
+        /** Minors handle no metal salt but alum. */
+        METAL_AND_MINORS,
+        /** Its pack warns of what is kept from minors. */
+        LABEL_AND_MINORS
+    }
+
+    /**
+     * What the teacher does.
+     *
+     * @param task what
+     * @param things the titles of what it is done with; none where it is done with the whole recipe
+     */
+    public record Duty(Task task, List<String> things) {}
+
+    /** What a teacher does, in the order of the day. */
+    public enum Task {
+        /** Makes stock solutions of the powders ahead; no student weighs one. */
+        MAKE_SOLUTIONS,
+        /** Dissolves alum, and crystals of acid or alkali, ahead; for minors. */
+        DISSOLVE,
+        /** Does the work at the stove; for minors. */
+        WORK_THE_STOVE,
+        /** Has packs and labels at hand. */
+        SHOW_LABELS,
+        /** Collects the baths with metal in them. */
+        COLLECT_BATHS
+    }
+
+    /**
+     * Judges what a class would use.
+     *
+     * @param uses what one recipe uses, or several together
+     * @param minors whether anyone in the class is under eighteen
+     * @return what is refused, and what the teacher does
+     */
+    public static ClassRules of(Uses uses, boolean minors) {
+        return new ClassRules(refusals(uses, minors), duties(uses, minors));
+    }
+
+    /**
+     * Whether the class may have it.
+     *
+     * @return true where nothing is refused
+     */
+    public boolean allows() {
+        return refusals.isEmpty();
+    }
+
+    private static List<Refusal> refusals(Uses uses, boolean minors) {
+        List<Refusal> refusals = new ArrayList<>();
+        uses.salts().forEach(salt -> reason(salt.metal(), minors).ifPresent(reason ->
+                refusals.add(new Refusal(salt.thing().map(Dye::called), reason, List.of()))));
+        uses.pots().stream().map(Uses.Pot::vessel)
+                .filter(vessel -> vessel.madeOf().map(Noted::value).filter(Vessel.Material.COPPER::equals).isPresent())
+                .forEach(vessel -> refusals.add(
+                        new Refusal(Optional.of(vessel.called()), Reason.COPPER_POT, List.of())));
+        if (minors) {
+            uses.things().forEach(thing -> {
+                List<HazardStatement> grave = Hazards.statements(thing).stream()
+                        .filter(says -> says.codes().stream().anyMatch(NOT_FOR_MINORS::contains)).toList();
+                if (!grave.isEmpty()) {
+                    refusals.add(new Refusal(Optional.of(thing.called()), Reason.LABEL_AND_MINORS, grave));
+                }
+            });
+        }
+        return List.copyOf(refusals);
+    }
+
+    private static Optional<Reason> reason(Optional<Dye.Metal> metal, boolean minors) {
+        return metal.isEmpty() ? Optional.of(Reason.UNKNOWN_METAL) : switch (metal.get()) {
+            case CHROME -> Optional.of(Reason.CHROME);
+            case COPPER -> Optional.of(Reason.COPPER);
+            case IRON, TIN -> minors ? Optional.of(Reason.METAL_AND_MINORS) : Optional.empty();
+            case ALUMINIUM -> Optional.empty();
+        };
+    }
+
+    private static List<Duty> duties(Uses uses, boolean minors) {
+        List<Duty> duties = new ArrayList<>();
+        List<Dye> powders = uses.powders();
+        add(duties, Task.MAKE_SOLUTIONS, powders);
+        if (minors) {
+            add(duties, Task.DISSOLVE, uses.things().stream().filter(thing -> !powders.contains(thing))
+                    .filter(ClassRules::isDissolvedAhead).toList());
+            if (uses.hot()) {
+                duties.add(new Duty(Task.WORK_THE_STOVE, List.of()));
+            }
+        }
+        add(duties, Task.SHOW_LABELS, uses.things().stream().filter(Hazards::isLabelled).toList());
+        if (!uses.salts().isEmpty()) {
+            duties.add(new Duty(Task.COLLECT_BATHS, List.of()));
+        }
+        return List.copyOf(duties);
+    }
+
+    /** Alum in any dry form, and crystals of an acid or an alkali. */
+    private static boolean isDissolvedAhead(Dye thing) {
+        boolean liquid = thing.form().map(Noted::value).filter(Dye.Form.LIQUID::equals).isPresent();
+        boolean crystals = thing.form().map(Noted::value).filter(Dye.Form.CRYSTALS::equals).isPresent();
+        return Metals.bringsMetal(thing) && !liquid || crystals && thing.kind().map(Noted::value)
+                .filter(kind -> kind == Dye.Kind.ACID || kind == Dye.Kind.ALKALI).isPresent();
+    }
+
+    private static void add(List<Duty> duties, Task task, List<Dye> things) {
+        if (!things.isEmpty()) {
+            duties.add(new Duty(task, things.stream().map(Dye::called).toList()));
+        }
+    }
+}

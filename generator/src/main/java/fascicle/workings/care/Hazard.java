@@ -1,0 +1,86 @@
+package fascicle.workings.care;
+
+import fascicle.notebook.Vessel;
+import fascicle.notebook.label.HazardStatement;
+import java.util.List;
+import java.util.Optional;
+
+/** Something in a recipe that can hurt someone, or a vessel that takes part. */
+public sealed interface Hazard {
+
+    /**
+     * A hazard of the craft.
+     *
+     * @param kind what it is
+     * @param things the titles of what brings it; none where the work itself does
+     */
+    record Usual(Kind kind, List<String> things) implements Hazard {}
+
+    /**
+     * What a pack warns of.
+     *
+     * @param thing the title of what is in it
+     * @param signal {@code danger} or {@code warning}; nothing where the pack has no such word
+     * @param says what it says
+     */
+    record OnThePack(String thing, Optional<String> signal, List<HazardStatement> says) implements Hazard {}
+
+    /**
+     * What the maker herself warns of.
+     *
+     * @param thing the title of the thing
+     * @param cautions her words
+     */
+    record InTheMakersWords(String thing, List<String> cautions) implements Hazard {}
+
+    /**
+     * A vessel whose metal takes part in the bath.
+     *
+     * @param vessel its title
+     * @param material what it is made of
+     * @param sour whether an acid is in it
+     */
+    record ThePotTakesPart(String vessel, Vessel.Material material, boolean sour) implements Hazard {}
+
+    /** The hazards of the craft, gravest first. */
+    enum Kind {
+        /** Salts of chrome or copper. */
+        CHROME_OR_COPPER,
+        /** A mordant of a metal that nobody said. */
+        UNKNOWN_METAL,
+        /** Hot liquor and steam. */
+        HOT,
+        /** Powder that drifts. */
+        POWDER,
+        /** A dyebath that does not name its dye, so that nothing is known of that. */
+        DYE_LEFT_OPEN,
+        /** An acid. */
+        ACID,
+        /** An acid in what is heated. */
+        SOUR_STEAM,
+        /** Bleach, wherever there is an acid. */
+        BLEACH,
+        /** An alkali. */
+        ALKALI,
+        /** Iron salts and small children. */
+        IRON,
+        /** Alum, which is mild. */
+        ALUM,
+        /** Any metal salt. */
+        METAL,
+        /** A finish that burns. */
+        FLAMMABLE_FINISH,
+        /** Dry needles near the stove. */
+        DRY_NEEDLES,
+        /** Skin and breath. */
+        GLOVES_AND_AIR,
+        /** Pots, spoons and the food fridge. */
+        KITCHEN,
+        /** What is dyed, and food. */
+        FOOD,
+        /** A bath with metal in it, when it is done with. */
+        METAL_BATH,
+        /** Any other bath, when it is done with. */
+        DRAIN
+    }
+}

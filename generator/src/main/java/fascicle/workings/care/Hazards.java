@@ -1,0 +1,137 @@
+package fascicle.workings.care;
+
+import fascicle.notebook.Dye;
+import fascicle.notebook.Noted;
+import fascicle.notebook.Vessel;
+import fascicle.notebook.label.HazardStatement;
+import fascicle.workings.care.Hazard.Kind;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * The hazards of what is used: each stands where its cause does and nowhere else ({@code common practice, no source};
+ * labels in the words of the Globally Harmonized System).
+ */
+public final class Hazards {
+
+    /** Codes of what burns in a bottle: aerosols, liquids, solids (UN GHS, Annex 3). */
+    private static final Set<String> BURNS = Set.of("H222", "H223", "H224", "H225", "H226", "H227", "H228");
+
+    /** Finishes that burn, or whose spirit does, by their English names. */
+    private static final Set<String> BURNING_NAMES =
+            Set.of("shellac", "varnish", "lacquer", "turpentine", "spirit", "spirits");
+
+    private static final List<String> GRAVEST_FIRST = List.of("danger", "warning", "");
+
+    private final Uses uses;
+    private final List<Hazard> hazards = new ArrayList<>();
+
+    private Hazards(Uses uses) {
+        this.uses = uses;
+    }
+
+    /**
+     * The hazards of what is used.
+     *
+     * @param uses what one recipe uses, or several together
+     * @return the hazards, gravest first
+     */
+    public static List<Hazard> of(Uses uses) {
+        Hazards found = new Hazards(uses);
+        found.find();
+        return List.copyOf(found.hazards);
+    }
+
+    private void find() {
+        List<Dye> acids = uses.of(Dye.Kind.ACID);
+        List<Dye> alkalis = uses.of(Dye.Kind.ALKALI);
+        List<Uses.Salt> forbidden = Stream.concat(uses.of(Optional.of(Dye.Metal.CHROME)).stream(),
+                uses.of(Optional.of(Dye.Metal.COPPER)).stream()).toList();
+        salts(Kind.CHROME_OR_COPPER, forbidden);
+        salts(Kind.UNKNOWN_METAL, uses.of(Optional.empty()));
+        work(Kind.HOT, uses.hot());
+        packs();
+        things(Kind.POWDER, uses.powders());
+        work(Kind.DYE_LEFT_OPEN, uses.dyeLeftOpen());
+        things(Kind.ACID, acids);
+        work(Kind.SOUR_STEAM, uses.sourSteam());
+        work(Kind.BLEACH, !acids.isEmpty());
+        things(Kind.ALKALI, alkalis);
+        salts(Kind.IRON, uses.of(Optional.of(Dye.Metal.IRON)));
+        salts(Kind.ALUM, uses.of(Optional.of(Dye.Metal.ALUMINIUM)));
+        work(Kind.METAL, !uses.salts().isEmpty());
+        things(Kind.FLAMMABLE_FINISH, uses.finish().stream().filter(Hazards::burns).toList());
+        work(Kind.DRY_NEEDLES, uses.hot());
+        work(Kind.GLOVES_AND_AIR, uses.colours() || uses.hot() || !acids.isEmpty() || !alkalis.isEmpty());
+        uses.things().stream().filter(thing -> !thing.cautions().isEmpty()).forEach(thing -> hazards.add(
+                new Hazard.InTheMakersWords(thing.called(), thing.cautions().stream().map(Noted::value).toList())));
+        uses.pots().forEach(pot -> takingPart(pot).ifPresent(hazards::add));
+        work(Kind.KITCHEN, uses.colours());
+        work(Kind.FOOD, uses.colours());
+        work(Kind.METAL_BATH, !uses.salts().isEmpty());
+        work(Kind.DRAIN, uses.colours() || !alkalis.isEmpty() || uses.things().stream().anyMatch(Hazards::isLabelled));
+    }
+
+    /**
+     * A vessel whose metal takes part in its bath.
+     *
+     * @param pot the vessel and its bath
+     * @return the remark; nothing for enamel, stainless steel, glass, plastic or an unknown material
+     */
+    public static Optional<Hazard.ThePotTakesPart> takingPart(Uses.Pot pot) {
+        return pot.vessel().madeOf().map(Noted::value).filter(Set.of(Vessel.Material.IRON, Vessel.Material.COPPER,
+                Vessel.Material.ALUMINIUM)::contains)
+                .map(material -> new Hazard.ThePotTakesPart(pot.vessel().called(), material, pot.sour()));
+    }
+
+    /** What a thing's pack says. */
+    static List<HazardStatement> statements(Dye thing) {
+        return thing.label().stream().flatMap(label -> label.says().stream())
+                .map(says -> HazardStatement.read(says.value())).toList();
+    }
+
+    static boolean isLabelled(Dye thing) {
+        return thing.label().filter(label -> label.signal().isPresent() || !label.says().isEmpty()).isPresent();
+    }
+
+    private void packs() {
+        uses.things().stream().filter(Hazards::isLabelled)
+                .sorted(Comparator.comparingInt(thing -> GRAVEST_FIRST.indexOf(signal(thing).orElse(""))))
+                .forEach(thing -> hazards.add(
+                        new Hazard.OnThePack(thing.called(), signal(thing), statements(thing))));
+    }
+
+    private static Optional<String> signal(Dye thing) {
+        return thing.label().flatMap(Dye.Label::signal).map(Noted::value);
+    }
+
+    private static boolean burns(Dye finish) {
+        return statements(finish).stream().flatMap(says -> says.codes().stream()).anyMatch(BURNS::contains)
+                || Stream.of((finish.id() + " " + finish.called()).toLowerCase(Locale.ROOT).split("[^a-z]+"))
+                        .anyMatch(BURNING_NAMES::contains);
+    }
+
+    private void work(Kind kind, boolean holds) {
+        if (holds) {
+            hazards.add(new Hazard.Usual(kind, List.of()));
+        }
+    }
+
+    private void things(Kind kind, List<Dye> things) {
+        if (!things.isEmpty()) {
+            hazards.add(new Hazard.Usual(kind, things.stream().map(Dye::called).toList()));
+        }
+    }
+
+    private void salts(Kind kind, List<Uses.Salt> salts) {
+        if (!salts.isEmpty()) {
+            hazards.add(new Hazard.Usual(kind,
+                    salts.stream().flatMap(salt -> salt.thing().stream()).map(Dye::called).toList()));
+        }
+    }
+}

@@ -1,0 +1,96 @@
+package fascicle.workings.care;
+
+import fascicle.notebook.Dye;
+import fascicle.notebook.Ids;
+import fascicle.notebook.Vessel;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * What a recipe, or several together, use that care depends on.
+ *
+ * @param things everything that goes into a bath or on the needles, each once, in the order of the work
+ * @param finish those of them that the needles are finished with
+ * @param salts the metals that mordants bring
+ * @param hot whether anything is heated so that it scalds
+ * @param sourSteam whether an acid is in what is heated
+ * @param colours whether needles come out with more than water, salt or acid on them: dyed, mordanted or tanned
+ * @param dyeLeftOpen whether there is a dyebath that does not name its dye
+ * @param pots the vessels on the stove
+ */
+public record Uses(List<Dye> things, List<Dye> finish, List<Salt> salts, boolean hot, boolean sourSteam,
+        boolean colours, boolean dyeLeftOpen, List<Pot> pots) {
+
+    /** Nothing at all. */
+    public static final Uses NOTHING =
+            new Uses(List.of(), List.of(), List.of(), false, false, false, false, List.of());
+
+    /**
+     * A metal in a bath.
+     *
+     * @param thing what brings it; nothing where a mordant or iron bath does not name it
+     * @param metal which metal; nothing where that is not known
+     */
+    public record Salt(Optional<Dye> thing, Optional<Dye.Metal> metal) {
+
+        static Salt of(Dye thing) {
+            return new Salt(Optional.of(thing), Metals.of(thing));
+        }
+
+        /** The same in an iron bath, which makes an unknown metal iron. */
+        Salt orIron() {
+            return new Salt(thing, metal.or(() -> Optional.of(Dye.Metal.IRON)));
+        }
+    }
+
+    /**
+     * A vessel with a bath in it.
+     *
+     * @param vessel the vessel
+     * @param sour whether an acid is in the bath
+     */
+    public record Pot(Vessel vessel, boolean sour) {}
+
+    /**
+     * What this and other recipes use together, as on one dye day.
+     *
+     * @param other what the others use
+     * @return both, each thing once
+     */
+    public Uses plus(Uses other) {
+        return new Uses(both(things, other.things, thing -> Ids.key(thing.id())),
+                both(finish, other.finish, thing -> Ids.key(thing.id())), both(salts, other.salts, salt -> salt),
+                hot || other.hot, sourSteam || other.sourSteam, colours || other.colours,
+                dyeLeftOpen || other.dyeLeftOpen, both(pots, other.pots, pot -> pot));
+    }
+
+    /** The things of a kind. */
+    List<Dye> of(Dye.Kind kind) {
+        return things.stream().filter(thing -> thing.kind().filter(said -> said.value() == kind).isPresent()).toList();
+    }
+
+    /** The powders that hurt lungs or eyes; salt is none of them. */
+    List<Dye> powders() {
+        return things.stream().filter(thing -> thing.form().filter(form -> form.value() == Dye.Form.POWDER).isPresent())
+                .filter(thing -> thing.kind().filter(kind -> kind.value() == Dye.Kind.SALT).isEmpty()).toList();
+    }
+
+    /** The salts of a metal, or of none that is known. */
+    List<Salt> of(Optional<Dye.Metal> metal) {
+        return salts.stream().filter(salt -> salt.metal().equals(metal)).toList();
+    }
+
+    private static <T> List<T> both(List<T> some, List<T> others, Function<T, Object> same) {
+        return each(Stream.concat(some.stream(), others.stream()), same);
+    }
+
+    /** Each once, the first kept. */
+    static <T> List<T> each(Stream<T> all, Function<T, Object> same) {
+        return List.copyOf(all.collect(Collectors.toMap(same, Function.identity(), (first, again) -> first,
+                LinkedHashMap::new)).values());
+    }
+}

@@ -1,0 +1,86 @@
+package fascicle.workings.care;
+
+import fascicle.notebook.Dye;
+import fascicle.notebook.Edition;
+import fascicle.notebook.Entry;
+import fascicle.notebook.Notebook;
+import fascicle.notebook.WrittenNotebook;
+import fascicle.notebook.edition.EditionCut;
+import java.nio.file.Path;
+
+/** A written notebook with one of each thing that care depends on, for recipes of an entry each. */
+public final class DyeRoom {
+
+    private final WrittenNotebook notebook;
+
+    private DyeRoom(WrittenNotebook notebook) {
+        this.notebook = notebook;
+    }
+
+    /** The room, in an empty folder. */
+    public static DyeRoom in(Path folder) {
+        return new DyeRoom(WrittenNotebook.small(folder))
+                .thing("rain-blue", "kind: dye", "form: liquid")
+                .thing("smoke", "kind: dye", "form: powder", "label: {signal: danger, says: [H317, H999]}",
+                        "cautions: [dust, stains]")
+                .thing("soda", "kind: alkali", "form: crystals", "label: {signal: warning, says: [H319]}")
+                .thing("sour-crystals", "kind: acid", "form: crystals")
+                .thing("alum", "kind: mordant", "form: crystals")
+                .thing("rusty-jar", "kind: mordant", "form: liquid", "metal: iron")
+                .thing("copperas", "kind: mordant", "form: crystals")
+                .thing("blue-stone", "kind: mordant", "form: crystals", "metal: copper")
+                .thing("potassium-dichromate", "kind: mordant", "form: crystals")
+                .thing("stannous-chloride", "kind: mordant", "form: crystals")
+                .thing("old-jar", "kind: mordant", "form: crystals")
+                .thing("copper-red", "kind: dye", "form: liquid")
+                .thing("shellac-flakes", "kind: other", "form: crystals")
+                .thing("thinner", "kind: other", "form: liquid", "label: {signal: danger, says: [H225]}")
+                .thing("glycerin", "kind: other", "form: liquid")
+                .with("vessels.yaml", """
+                        wide-pan: {title: Wide pan, made-of: enamel}
+                        iron-pan: {title: Iron pan, made-of: iron}
+                        old-kettle: {title: Old kettle, made-of: copper}
+                        light-pot: {title: Light pot, made-of: aluminium}
+                        """);
+    }
+
+    private DyeRoom thing(String id, String... facts) {
+        return with("dyes/" + id + ".md", "---\n" + String.join("\n", facts) + "\n---\n");
+    }
+
+    DyeRoom with(String file, String text) {
+        notebook.with(file, text);
+        return this;
+    }
+
+    /** The same with an entry of this recipe, shared with anyone. */
+    public DyeRoom entry(String name, String recipe) {
+        return with("days/2026-05-09/" + name + ".md",
+                "---\nneedles: {lot: scalded-2025, weight: 45 g}\nshare: open\n" + recipe + "\n---\n");
+    }
+
+    /** All of it. */
+    public Notebook read() {
+        Notebook read = notebook.read().notebook();
+        if (!read.missing().isEmpty()) {
+            throw new IllegalStateException(read.missing().toString());
+        }
+        return read;
+    }
+
+    /** What an entry of this recipe uses. */
+    public Uses uses(String recipe) {
+        return uses(recipe, Edition.STUDIO);
+    }
+
+    /** What an entry of this recipe uses, as an edition's book knows it. */
+    Uses uses(String recipe, Edition edition) {
+        Notebook cut = EditionCut.of(entry("pot", recipe).read(), edition);
+        Entry entry = cut.entry("2026-05-09-pot").orElseThrow();
+        return Care.of(cut).uses(entry.recipe());
+    }
+
+    Dye thing(String id) {
+        return read().dyes().stream().filter(dye -> dye.id().equals(id)).findFirst().orElseThrow();
+    }
+}

@@ -1,0 +1,199 @@
+package fascicle.workings.care;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fascicle.notebook.Edition;
+import fascicle.notebook.Vessel;
+import fascicle.workings.care.Hazard.Kind;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Each hazard stands where its cause does, and nowhere else. */
+class HazardsTest {
+
+    private static final String PLAIN = "bath: {vessel: wide-pan, water: 2 L, dye: [{is: rain-blue, amount: 10 mL}]}";
+    private static final Set<Kind> OF_ANY_DYE = Set.of(Kind.GLOVES_AND_AIR, Kind.KITCHEN, Kind.FOOD, Kind.DRAIN);
+
+    @TempDir
+    private Path folder;
+    private DyeRoom room;
+
+    @BeforeEach
+    void aDyeRoom() {
+        room = DyeRoom.in(folder);
+    }
+
+    private static Set<Kind> kinds(Uses uses) {
+        return usual(uses).stream().map(Hazard.Usual::kind).collect(Collectors.toCollection(() ->
+                EnumSet.noneOf(Kind.class)));
+    }
+
+    private static List<Hazard.Usual> usual(Uses uses) {
+        return Hazards.of(uses).stream().flatMap(hazard -> hazard instanceof Hazard.Usual usual
+                ? Stream.of(usual) : Stream.empty()).toList();
+    }
+
+    private static List<String> things(Uses uses, Kind kind) {
+        return usual(uses).stream().filter(hazard -> hazard.kind() == kind).flatMap(hazard -> hazard.things().stream())
+                .toList();
+    }
+
+    private static <H extends Hazard> List<H> all(Class<H> kind, Uses uses) {
+        return Hazards.of(uses).stream().filter(kind::isInstance).map(kind::cast).toList();
+    }
+
+    @Test
+    void waterAloneHurtsNobody() {
+        assertEquals(List.of(), Hazards.of(room.uses("presoak: {water: 3 L, for: 1 h}")));
+    }
+
+    @Test
+    void vinegarInColdWaterIsAnAcidAndNothingMore() {
+        assertEquals(Set.of(Kind.ACID, Kind.BLEACH, Kind.GLOVES_AND_AIR),
+                kinds(room.uses("presoak: {water: 3 L, with: [{is: white-vinegar, amount: 60 mL}]}")));
+    }
+
+    @Test
+    void aColdLiquidDyeHasWhatEveryDyeHas() {
+        assertEquals(OF_ANY_DYE, kinds(room.uses(PLAIN)));
+    }
+
+    /** Beside a cold liquid dye, what one more line of the recipe brings. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+            "heat: [{to: 88 °C, hold: 1 h}]|HOT DRY_NEEDLES",
+            "heat: [{to: simmer, on: oven}]|HOT DRY_NEEDLES",
+            "heat: [{to: 40 °C, hold: 5 h, on: sun}]|",
+            "heat: [{to: 55 °C, hold: 5 h, on: sun}]|HOT DRY_NEEDLES",
+            "presoak: {water: 1 L, with: [{is: sour-crystals, amount: 2 g}]}|ACID BLEACH",
+            "presoak: {water: 1 L, with: [{is: soda, amount: 2 g}]}|ALKALI",
+            "presoak: {water: 1 L, with: [{is: salt, amount: 2 g}]}|",
+            "presoak: {water: 1 L, with: [{is: brick, amount: 2 g}]}|POWDER",
+            "after: [{water: 1 L, with: [{is: white-vinegar, amount: 2 mL}], heat: [{to: 60 °C}]}]|"
+                    + "HOT DRY_NEEDLES ACID BLEACH SOUR_STEAM",
+            "before: [{as: mordant, water: 1 L, with: [{is: alum, amount: 4 g}]}]|ALUM METAL METAL_BATH",
+            "before: [{as: tannin, water: 1 L}]|",
+            "before: [{as: iron, water: 1 L}]|IRON METAL METAL_BATH",
+            "before: [{as: iron, water: 1 L, with: [{is: old-jar, amount: 4 g}]}]|IRON METAL METAL_BATH",
+            "before: [{as: mordant, water: 1 L}]|UNKNOWN_METAL METAL METAL_BATH",
+            "before: [{as: mordant, water: 1 L, with: [{is: old-jar, amount: 4 g}]}]|UNKNOWN_METAL METAL METAL_BATH",
+            "after: [{water: 1 L, with: [{is: blue-stone, amount: 1 g}]}]|CHROME_OR_COPPER METAL METAL_BATH",
+            "after: [{water: 1 L, with: [{is: potassium-dichromate, amount: 1 g}]}]|CHROME_OR_COPPER METAL METAL_BATH",
+            "after: [{water: 1 L, with: [{is: stannous-chloride, amount: 1 g}]}]|METAL METAL_BATH",
+            "after: [{water: 1 L, with: [{is: copperas, amount: 1 g}]}]|IRON METAL METAL_BATH",
+            "after: [{water: 1 L, with: [{is: copper-red, amount: 1 mL}]}]|",
+            "finish: [{is: shellac-flakes, amount: 5 g}]|FLAMMABLE_FINISH",
+            "finish: [{is: thinner, amount: 5 mL}]|FLAMMABLE_FINISH",
+            "finish: [{is: glycerin, amount: 5 mL}]|"})
+    void aHazardStandsWhereItsCauseDoes(String line, String more) {
+        Set<Kind> expected = EnumSet.copyOf(OF_ANY_DYE);
+        Stream.of(Optional.ofNullable(more).orElse("").split(" ")).filter(word -> !word.isEmpty())
+                .map(Kind::valueOf).forEach(expected::add);
+        assertEquals(expected, kinds(room.uses(PLAIN + "\n" + line)));
+    }
+
+    @Test
+    void anAcidInTheHeatedBathGivesOffSharpSteamAndOneInAColdSoakDoesNot() {
+        String heated = "\nheat: [{to: 88 °C, hold: 1 h}]";
+        assertTrue(kinds(room.uses(PLAIN.replace("]}", "], assistants: [{is: white-vinegar, amount: 60 mL}]}") + heated))
+                .contains(Kind.SOUR_STEAM));
+        assertFalse(kinds(room.uses(PLAIN + heated + "\npresoak: {water: 1 L, with: [{is: white-vinegar, amount: 60 mL}]}"))
+                .contains(Kind.SOUR_STEAM));
+    }
+
+    @Test
+    void aDyebathThatDoesNotNameItsDyeSaysSo() {
+        assertTrue(kinds(room.uses("bath: {vessel: wide-pan, water: 2 L}")).contains(Kind.DYE_LEFT_OPEN));
+        assertTrue(kinds(room.uses("bath: {vessel: wide-pan, water: 2 L}")).containsAll(OF_ANY_DYE));
+        assertFalse(kinds(room.uses("bath: {extract: {of: 200 g, water: 2 L}}")).contains(Kind.DYE_LEFT_OPEN));
+    }
+
+    @Test
+    void aBathUsedAgainStillHoldsWhatWasPutIntoItBefore() {
+        room.entry("first", "bath: {water: 2 L, dye: [{is: smoke, amount: 1 g}, {is: blue-stone, amount: 1 g}]}")
+                .entry("second", "bath: {reuses: 2026-05-09-first, assistants: [{is: soda, amount: 1 g}]}");
+        Uses third = room.uses("bath: {reuses: 2026-05-09-second}");
+        assertTrue(kinds(third).containsAll(Set.of(Kind.POWDER, Kind.CHROME_OR_COPPER, Kind.ALKALI)));
+        assertFalse(kinds(third).contains(Kind.DYE_LEFT_OPEN));
+    }
+
+    @Test
+    void whatBringsAHazardIsNamed() {
+        Uses uses = room.uses("bath: {water: 2 L, dye: [{is: brick, amount: 1 g}, {is: smoke, amount: 1 g}]}");
+        assertEquals(List.of("Brick", "smoke"), things(uses, Kind.POWDER));
+    }
+
+    @Test
+    void aPackSaysWhatStandsOnItTheGravestFirst() {
+        Uses uses = room.uses("bath: {water: 2 L, dye: [{is: smoke, amount: 1 g}]}\n"
+                + "before: [{as: scour, water: 1 L, with: [{is: soda, amount: 1 g}]}]");
+        List<Hazard.OnThePack> packs = all(Hazard.OnThePack.class, uses);
+        assertEquals(List.of("smoke", "soda"), packs.stream().map(Hazard.OnThePack::thing).toList());
+        assertEquals(Optional.of("danger"), packs.get(0).signal());
+        assertEquals(List.of("H317", "H999"), packs.get(0).says().stream().map(says -> says.written()).toList());
+        assertEquals(List.of(new Hazard.InTheMakersWords("smoke", List.of("dust", "stains"))),
+                all(Hazard.InTheMakersWords.class, uses));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"iron-pan, IRON", "old-kettle, COPPER", "light-pot, ALUMINIUM"})
+    void aMetalPotTakesPart(String vessel, Vessel.Material material) {
+        Uses uses = room.uses(PLAIN.replace("wide-pan", vessel));
+        assertEquals(List.of(material), all(Hazard.ThePotTakesPart.class, uses).stream()
+                .map(Hazard.ThePotTakesPart::material).toList());
+        assertFalse(all(Hazard.ThePotTakesPart.class, uses).get(0).sour());
+        assertTrue(all(Hazard.ThePotTakesPart.class, room.uses(PLAIN.replace("wide-pan", vessel)
+                .replace("]}", "], assistants: [{is: white-vinegar, amount: 60 mL}]}"))).get(0).sour());
+        assertEquals(List.of(), all(Hazard.ThePotTakesPart.class, room.uses(PLAIN)));
+    }
+
+    @Test
+    void severalRecipesHaveTheHazardsOfEachAndEachOnce() {
+        Uses one = room.uses(PLAIN + "\nheat: [{to: 88 °C}]");
+        Uses other = room.uses("presoak: {water: 3 L, with: [{is: white-vinegar, amount: 60 mL}]}");
+        Set<Kind> both = EnumSet.copyOf(kinds(one));
+        both.addAll(kinds(other));
+        assertEquals(both, kinds(one.plus(other)));
+        assertEquals(Hazards.of(one), Hazards.of(one.plus(one)));
+        assertEquals(Hazards.of(one), Hazards.of(Uses.NOTHING.plus(one)));
+    }
+
+    @Test
+    void theGravestStandsFirst() {
+        List<Kind> found = new ArrayList<>(usual(room.uses(PLAIN + "\nheat: [{to: 88 °C}]\n"
+                + "before: [{as: mordant, water: 1 L, with: [{is: blue-stone, amount: 1 g}, {is: alum, amount: 1 g}]}]\n"
+                + "presoak: {water: 1 L, with: [{is: white-vinegar, amount: 60 mL}, {is: brick, amount: 1 g}]}")).stream()
+                .map(Hazard.Usual::kind).toList());
+        assertEquals(found.stream().sorted().toList(), found);
+        assertEquals(Kind.CHROME_OR_COPPER, found.get(0));
+    }
+
+    @Test
+    void everyEditionIsWarnedAlike() {
+        String recipe = "bath: {vessel: iron-pan, water: 2 L, dye: [{is: smoke, amount: 1 g}]}\nheat: [{to: 88 °C}]\n"
+                + "before: [{as: mordant, water: 1 L, with: [{is: blue-stone, amount: 1 g}, {is: rusty-jar, amount: 1 mL}]}]";
+        List<Hazard> studio = Hazards.of(room.uses(recipe));
+        assertEquals(studio, Hazards.of(room.uses(recipe, Edition.STUDENTS)));
+        assertEquals(studio, Hazards.of(room.uses(recipe, Edition.OPEN)));
+    }
+
+    @Test
+    void aThingOnTheShelfHasItsOwnHazardsAndNoStove() {
+        assertEquals(Set.of(Kind.POWDER, Kind.GLOVES_AND_AIR, Kind.KITCHEN, Kind.FOOD, Kind.DRAIN),
+                kinds(Care.uses(room.thing("smoke"))));
+        assertEquals(Set.of(), kinds(Care.uses(room.thing("salt"))));
+    }
+}
