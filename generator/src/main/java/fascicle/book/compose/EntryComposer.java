@@ -62,7 +62,7 @@ public final class EntryComposer {
      */
     public EntryPage page(EntryWorking working) {
         Entry entry = working.entry();
-        Worked worked = Worked.of(working);
+        Worked worked = Worked.of(working, materials.acidities());
         Frame frame = ways.frame(ways.allEntries(), entry.called());
         NearbyComposer nearby = new NearbyComposer(materials, ways);
         return new EntryPage(frame, entry.tag().map(Noted::value), day(entry), outcomes.sentence(entry),
@@ -71,7 +71,8 @@ public final class EntryComposer {
                 new ScalingComposer(materials).of(entry.id()), Cautions.of(worked, materials),
                 new PhotographComposer(materials, ways).of(entry), result(working),
                 colours.readings(entry.colour()), needles(working), new RecipeComposer(materials, ways).steps(worked),
-                later(working), new FadingComposer(materials).of(working),
+                new ChainComposer(materials, ways).of(working), later(working),
+                new FadingComposer(materials).of(working),
                 entry.notes().stream().filter(note -> !note.isBlank())
                         .map(note -> materials.prose().html(note, ways.root())).toList(),
                 nearby.of(working), ties(working));
@@ -143,7 +144,10 @@ public final class EntryComposer {
             glass.plain().ifPresent(reading -> facts.fact(colours.reading(words.say("fact.glass-plain"), reading)));
             glass.before().ifPresent(reading -> facts.fact(colours.reading(words.say("fact.glass-before"), reading)));
             glass.after().ifPresent(reading -> facts.fact(colours.reading(words.say("fact.glass-after"), reading)));
-            facts.written("fact.glass-diluted", glass.diluted()).written("fact.glass-left", glass.left());
+            GlassComposer glasses = new GlassComposer(materials);
+            glasses.diluted(facts, glass.diluted());
+            facts.written("fact.glass-left", glass.left());
+            working.uptake().ifPresent(uptake -> glasses.uptake(facts, uptake));
         });
         if (materials.isStudio()) {
             entry.kept().ifPresent(kept -> kept(facts, kept));

@@ -9,6 +9,8 @@ import fascicle.book.prose.Prose;
 import fascicle.book.words.Words;
 import fascicle.notebook.Edition;
 import fascicle.workings.Workings;
+import fascicle.workings.acidity.Acidities;
+import fascicle.workings.chain.Chains;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
@@ -29,6 +31,8 @@ public final class Materials {
     private final Index index;
     private final Ties ties;
     private final Gist gist;
+    private final Acidities acidities;
+    private final Chains chains;
     private final String style;
     private final Map<String, EntryRow> rows = new ConcurrentHashMap<>();
 
@@ -54,6 +58,8 @@ public final class Materials {
         this.index = new Index(workings);
         this.ties = new Ties(workings);
         this.gist = new Gist(workings, words);
+        this.acidities = Acidities.of(workings);
+        this.chains = Chains.of(workings);
         this.style = style;
     }
 
@@ -91,6 +97,14 @@ public final class Materials {
 
     Gist gist() {
         return gist;
+    }
+
+    Acidities acidities() {
+        return acidities;
+    }
+
+    Chains chains() {
+        return chains;
     }
 
     Ties ties() {

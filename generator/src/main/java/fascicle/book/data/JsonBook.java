@@ -14,6 +14,7 @@ import fascicle.workings.Group;
 import fascicle.workings.LotWorking;
 import fascicle.workings.MethodWorking;
 import fascicle.workings.Workings;
+import fascicle.workings.chain.Chains;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -61,6 +62,7 @@ public final class JsonBook {
             json.items("methods", workings.methods(), this::method);
             groups("days", Group.Kind.DAY);
             groups("years", Group.Kind.YEAR);
+            new JsonBaths(json, Chains.of(workings)).chains();
         });
         return json.finished();
     }
@@ -114,7 +116,7 @@ public final class JsonBook {
         json.figure("for_g", working.grams());
         json.word("skill", method.skill());
         json.text("follows", method.follows().map(Noted::value));
-        entries.bath(method.recipe().bath(), working.bath());
+        entries.bath(working);
         entries.soak("presoak", working.presoak());
         entries.heat(working.heat());
         figures(workings.group(Group.Kind.METHOD, method.id()));

@@ -22,6 +22,7 @@ import java.util.Optional;
  * @param readings every colour that was kept, compared or not
  * @param needles what was dyed
  * @param steps what was done
+ * @param chain the bath and the other batches it served
  * @param later how it rubs and fades and what is left
  * @param fading how its colour changed in the light
  * @param notes the maker's words
@@ -31,7 +32,7 @@ import java.util.Optional;
 public record EntryPage(Frame frame, Optional<String> tag, Link day, Optional<Verdict> verdict, String outcome,
         Optional<String> again, List<Specimen> specimens, String gist, Optional<Departed> departed,
         Optional<Scaling> scaling, Optional<String> caution, List<Photograph> photographs, List<Fact> result,
-        List<Fact> readings, List<Fact> needles, List<Step> steps, List<Fact> later, Optional<Plot> fading,
+        List<Fact> readings, List<Fact> needles, List<Step> steps, Optional<BathChain> chain, List<Fact> later, Optional<Plot> fading,
         List<Markup> notes, Nearby nearby, List<Fact> ties) implements Page {
 
     @Override

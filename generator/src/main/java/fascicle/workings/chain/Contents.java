@@ -1,0 +1,76 @@
+package fascicle.workings.chain;
+
+import fascicle.notebook.Dye;
+import fascicle.notebook.Ids;
+import fascicle.workings.PartFigures;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+
+/**
+ * How much of each thing is in a bath.
+ *
+ * @param things by the key of their id, in the order they went in
+ */
+record Contents(Map<String, Thing> things) {
+
+    static final Contents NOTHING = new Contents(Map.of());
+
+    /**
+     * A thing in a bath.
+     *
+     * @param is its id
+     * @param called its title
+     * @param grams of it, g
+     * @param ml of it as sold, mL
+     */
+    record Thing(String is, String called, Estimate grams, Estimate ml) {
+
+        private static Thing of(PartFigures part) {
+            boolean stock = part.stockPercent().isPresent();
+            return new Thing(part.is(), part.called(), Estimate.measured(part.grams()),
+                    part.spooned() || stock ? Estimate.UNKNOWN : Estimate.measured(part.ml()));
+        }
+
+        private Thing plus(Thing other) {
+            return new Thing(is, called, grams.plus(other.grams), ml.plus(other.ml));
+        }
+    }
+
+    /** What was put into a bath. */
+    static Contents of(List<PartFigures> parts) {
+        Contents contents = NOTHING;
+        for (PartFigures part : parts) {
+            contents = contents.plus(new Contents(Map.of(Ids.key(part.is()), Thing.of(part))));
+        }
+        return contents;
+    }
+
+    Contents plus(Contents other) {
+        Map<String, Thing> sum = new LinkedHashMap<>(things);
+        other.things.forEach((key, thing) -> sum.merge(key, thing, Thing::plus));
+        return new Contents(sum);
+    }
+
+    /** A share of each thing. */
+    Contents times(Estimate share) {
+        return each(thing -> new Thing(thing.is(), thing.called(), thing.grams().times(share),
+                thing.ml().times(share)));
+    }
+
+    private Contents each(UnaryOperator<Thing> change) {
+        Map<String, Thing> changed = new LinkedHashMap<>();
+        things.forEach((key, thing) -> changed.put(key, change.apply(thing)));
+        return new Contents(changed);
+    }
+
+    /** The part of salt or acid, which stays in the bath. */
+    static List<PartFigures> staying(List<PartFigures> assistants, Map<String, Dye> dyes) {
+        return assistants.stream().filter(part -> {
+            Dye dye = dyes.get(Ids.key(part.is()));
+            return dye != null && dye.kind().filter(kind -> kind.value() == Dye.Kind.SALT
+                    || kind.value() == Dye.Kind.ACID).isPresent();
+        }).toList();
+    }
+}
