@@ -28,7 +28,7 @@ final class ReuseChecks {
             Bath bath = entry.recipe().bath();
             if (bath.reuses().isEmpty()) {
                 bath.left().ifPresent(left -> findings.warning(left.place(), "“left: " + left.written() + "” is a share "
-                        + "of an earlier bath's dye, and this bath names none; add “reuses:” with the entry whose bath "
+                        + "of an earlier bath’s dye, and this bath names none; add “reuses:” with the entry whose bath "
                         + "it is, or take “left:” out"));
             }
             bath.reuses().ifPresent(reuses -> {

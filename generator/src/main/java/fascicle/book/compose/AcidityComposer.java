@@ -35,8 +35,10 @@ final class AcidityComposer {
 
     private String said(AcidityFigures acidity) {
         if (acidity.cold().isPresent() && acidity.heated().isPresent()) {
-            return words.say("ph.estimate", figure(acidity.cold().getAsDouble()),
-                    figure(acidity.heated().getAsDouble()));
+            String cold = figure(acidity.cold().getAsDouble());
+            String heated = figure(acidity.heated().getAsDouble());
+            return cold.equals(heated) ? words.say("ph.estimate-same", cold)
+                    : words.say("ph.estimate", cold, heated);
         }
         return acidity.why().map(why -> words.say("unknown.why", words.say("ph-why." + why.kind().word(),
                 why.called().orElse("")))).orElseGet(() -> words.say("table.unknown"));

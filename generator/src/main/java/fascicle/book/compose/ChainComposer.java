@@ -3,7 +3,6 @@ package fascicle.book.compose;
 import fascicle.book.figures.Figures;
 import fascicle.book.page.BathChain;
 import fascicle.book.page.Fact;
-import fascicle.book.page.Link;
 import fascicle.book.words.Words;
 import fascicle.workings.EntryWorking;
 import fascicle.workings.PartFigures;
@@ -80,8 +79,8 @@ final class ChainComposer {
             boolean poured = salt.ml().isPresent();
             String unit = poured ? "ml" : "g";
             OptionalDouble lacks = poured ? salt.topUpMl() : salt.topUpGrams();
-            facts.add(fact(salt.called(), figures.amount(poured ? salt.ml() : salt.grams(), unit, true),
-                    lacking(lacks, figures.amount(lacks, unit, true))));
+            facts.add(fact(salt.called(), about(poured ? salt.ml() : salt.grams(), unit),
+                    lacking(lacks, about(lacks, unit))));
         });
         standing.why().ifPresent(why -> facts.add(why(why)));
         return List.copyOf(facts);
@@ -94,23 +93,39 @@ final class ChainComposer {
 
     private Fact fact(String called, Optional<String> left, Optional<String> topUp) {
         String unknown = words.say("table.unknown");
-        return Fact.of(called, words.say("chain.left-and-lacking", left.orElse(unknown), topUp.orElse(unknown)));
+        return Fact.of(called, left.isEmpty() && topUp.isEmpty() ? unknown
+                : words.say("chain.left-and-lacking", left.orElse(unknown), topUp.orElse(unknown)));
     }
 
     private Fact why(Standing.Why why) {
-        Link entry = ways.entry(why.entry());
-        return Fact.of(words.say("chain.to-know"), new Link(words.say("chain-why."
-                + why.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'), entry.text()), entry.href()));
+        String entry = ways.entry(why.entry()).text();
+        // Where the entry has glasses, they say themselves what they lack.
+        Optional<String> glass = materials.workings().entry(why.entry()).flatMap(EntryWorking::uptake)
+                .flatMap(glasses::why);
+        String key = "chain-why." + why.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Fact.of(words.say("chain.to-know"), switch (why.kind()) {
+            case SHARE, RANGE -> glass.map(lack -> words.say("chain-why.glasses", entry, lack))
+                    .orElseGet(() -> words.say(key, entry));
+            case EARLIER_MISSING, DYE_AMOUNT -> words.say(key, entry);
+        });
     }
 
     /** An estimate, or the range it lies in. */
     private Optional<String> amount(Estimate estimate, String unit) {
         if (estimate.value().isPresent()) {
-            return figures.amount(estimate.value(), unit, true);
+            return about(estimate.value(), unit);
         }
         OptionalDouble high = estimate.high();
-        return estimate.low().isEmpty() || high.isEmpty() ? Optional.empty()
-                : Optional.of(words.say("chain.between", figures.amount(estimate.low().getAsDouble(), unit, false),
-                        figures.amount(high.getAsDouble(), unit, false)));
+        if (estimate.low().isEmpty() || high.isEmpty()) {
+            return Optional.empty();
+        }
+        return estimate.low().getAsDouble() == 0
+                ? Optional.of(words.say("chain.at-most", figures.estimate(high.getAsDouble(), unit)))
+                : Optional.of(words.say("chain.between", figures.estimate(estimate.low().getAsDouble(), unit),
+                        figures.estimate(high.getAsDouble(), unit)));
+    }
+
+    private Optional<String> about(OptionalDouble amount, String unit) {
+        return amount.stream().mapToObj(known -> words.say("about", figures.estimate(known, unit))).findFirst();
     }
 }

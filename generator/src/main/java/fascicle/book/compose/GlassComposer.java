@@ -40,10 +40,15 @@ final class GlassComposer {
         if (uptake.percent().isPresent()) {
             return amount(uptake);
         }
-        String why = uptake.why().map(reason -> words.say("uptake-why." + reason.name().toLowerCase(Locale.ROOT)
-                .replace('_', '-'))).orElse("");
+        String why = why(uptake).orElse("");
         return uptake.low().isPresent() ? words.say("uptake.limited", amount(uptake), why)
                 : words.say("unknown.why", why);
+    }
+
+    /** What keeps an uptake from being known, and what would mend it. */
+    Optional<String> why(Uptake uptake) {
+        return uptake.why().map(reason -> words.say("uptake-why." + reason.name().toLowerCase(Locale.ROOT)
+                .replace('_', '-')));
     }
 
     /** The share or the range of an uptake of which something is known. */

@@ -8,6 +8,7 @@ import fascicle.workings.EntryWorking;
 import fascicle.workings.PartFigures;
 import fascicle.workings.Workings;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,14 +17,17 @@ import java.util.OptionalDouble;
 /** The baths of a notebook that served more than one batch. */
 public final class Chains {
 
-    private final Workings workings;
     private final Succession succession;
     private final Map<String, Dye> dyes;
+    private final List<Chain> all;
+    private final Map<String, Chain> byEntry = new HashMap<>();
 
     private Chains(Workings workings) {
-        this.workings = workings;
         succession = Succession.of(workings);
         dyes = Notebook.byId(workings.notebook().shelf().dyes(), Dye::id);
+        all = workings.entries().stream().filter(entry -> succession.before(entry).isEmpty())
+                .map(succession::served).filter(served -> served.size() > 1).map(this::chain).toList();
+        all.forEach(chain -> chain.batches().forEach(batch -> byEntry.put(batch.entry().id(), chain)));
     }
 
     /**
@@ -42,8 +46,7 @@ public final class Chains {
      * @return in the order of their first entries
      */
     public List<Chain> all() {
-        return workings.entries().stream().filter(entry -> succession.before(entry).isEmpty())
-                .flatMap(entry -> chain(entry).stream()).toList();
+        return all;
     }
 
     /**
@@ -53,15 +56,14 @@ public final class Chains {
      * @return nothing where its bath served it alone
      */
     public Optional<Chain> chain(EntryWorking entry) {
-        List<EntryWorking> served = succession.served(succession.path(entry).get(0));
-        if (served.size() < 2) {
-            return Optional.empty();
-        }
-        List<EntryWorking> last = succession.path(served.get(served.size() - 1));
-        EntryWorking newest = last.get(last.size() - 1);
-        return Optional.of(new Chain(served.stream().map(one -> new Chain.Batch(one, left(one, served))).toList(),
-                new Bath(last, Optional.empty(), newest.bath(), newest.needles().dryGrams())
-                        .standing(InThePot.measured(newest).value())));
+        return Optional.ofNullable(byEntry.get(entry.id()));
+    }
+
+    private Chain chain(List<EntryWorking> served) {
+        EntryWorking last = served.get(served.size() - 1);
+        return new Chain(served.stream().map(one -> new Chain.Batch(one, left(one, served))).toList(),
+                new Bath(succession.path(last), Optional.empty(), last.bath(), last.needles().dryGrams())
+                        .standing(InThePot.measured(last).value()));
     }
 
     /**
