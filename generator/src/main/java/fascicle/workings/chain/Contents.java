@@ -1,12 +1,10 @@
 package fascicle.workings.chain;
 
-import fascicle.notebook.Dye;
 import fascicle.notebook.Ids;
 import fascicle.workings.PartFigures;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.UnaryOperator;
 
 /**
  * How much of each thing is in a bath.
@@ -55,22 +53,9 @@ record Contents(Map<String, Thing> things) {
 
     /** A share of each thing. */
     Contents times(Estimate share) {
-        return each(thing -> new Thing(thing.is(), thing.called(), thing.grams().times(share),
-                thing.ml().times(share)));
-    }
-
-    private Contents each(UnaryOperator<Thing> change) {
-        Map<String, Thing> changed = new LinkedHashMap<>();
-        things.forEach((key, thing) -> changed.put(key, change.apply(thing)));
-        return new Contents(changed);
-    }
-
-    /** The part of salt or acid, which stays in the bath. */
-    static List<PartFigures> staying(List<PartFigures> assistants, Map<String, Dye> dyes) {
-        return assistants.stream().filter(part -> {
-            Dye dye = dyes.get(Ids.key(part.is()));
-            return dye != null && dye.kind().filter(kind -> kind.value() == Dye.Kind.SALT
-                    || kind.value() == Dye.Kind.ACID).isPresent();
-        }).toList();
+        Map<String, Thing> part = new LinkedHashMap<>();
+        things.forEach((key, thing) -> part.put(key,
+                new Thing(thing.is(), thing.called(), thing.grams().times(share), thing.ml().times(share))));
+        return new Contents(part);
     }
 }
