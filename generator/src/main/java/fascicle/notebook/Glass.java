@@ -9,8 +9,21 @@ import java.util.Optional;
  * @param plain plain water
  * @param before the bath before the needles
  * @param after the bath after them
- * @param diluted how many times the bath was diluted to be seen through
+ * @param diluted how many times the glasses were diluted to be seen through
  * @param left how much bath was left
  */
 public record Glass(Optional<Reading> plain, Optional<Reading> before, Optional<Reading> after,
-        Optional<Noted<Double>> diluted, Optional<Noted<Quantity>> left) {}
+        Diluted diluted, Optional<Noted<Quantity>> left) {
+
+    /**
+     * How many times glasses were diluted; a number without a key is for both.
+     *
+     * @param before the bath before the needles; nothing where it was not
+     * @param after the bath after them; nothing where it was not
+     */
+    public record Diluted(Optional<Noted<Double>> before, Optional<Noted<Double>> after) {
+
+        /** Neither glass. */
+        public static final Diluted NOT = new Diluted(Optional.empty(), Optional.empty());
+    }
+}

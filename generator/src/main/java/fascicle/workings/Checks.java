@@ -50,6 +50,7 @@ final class Checks {
             }
         }
         new DateChecks(workings.notebook(), findings).check();
+        new ReuseChecks(workings, findings).check();
         new ShelfChecks(workings, findings).check();
         return new Found(findings.sorted(), List.copyOf(faulty));
     }

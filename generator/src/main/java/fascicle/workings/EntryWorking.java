@@ -1,5 +1,6 @@
 package fascicle.workings;
 
+import fascicle.bath.Uptake;
 import fascicle.notebook.Entry;
 import fascicle.notebook.Noted;
 import fascicle.notebook.Outcome;
@@ -20,11 +21,12 @@ import java.util.stream.Stream;
  * @param finish what it was finished with
  * @param heat its heating
  * @param colour its colour, where a dry reading has figures
+ * @param uptake how much of its dye the bath gave up, where it was looked at in a glass
  * @param fading what the light has done to it, in the order of the readings
  */
 public record EntryWorking(Entry entry, NeedleFigures needles, BathFigures bath, Optional<SoakFigures> presoak,
         List<SoakFigures> before, List<SoakFigures> after, List<PartFigures> finish, HeatFigures heat,
-        Optional<ColourFigures> colour, List<Fading> fading) {
+        Optional<ColourFigures> colour, Optional<Uptake> uptake, List<Fading> fading) {
 
     /**
      * The entry's id.

@@ -291,9 +291,11 @@ public final class Workings {
     private EntryWorking work(Entry entry, NeedleFigures needles) {
         WorkedRecipe recipe = recipes.ofEntry(entry, Bundles.dry(needles));
         Optional<ColourFigures> colour = Colours.of(entry, needles.lot());
-        return new EntryWorking(entry, needles, recipe.bath().figures(), recipe.presoakFigures(),
+        BathFigures bath = recipe.bath().figures();
+        return new EntryWorking(entry, needles, bath, recipe.presoakFigures(),
                 WorkedRecipe.figures(recipe.before()), WorkedRecipe.figures(recipe.after()), recipe.finishFigures(),
-                Heat.of(entry.recipe().heat()), colour, Fading.of(entry, colour));
+                Heat.of(entry.recipe().heat()), colour,
+                entry.glass().map(glass -> Uptakes.of(glass, bath.liquorMl())), Fading.of(entry, colour));
     }
 
     private MethodWorking work(Method method) {

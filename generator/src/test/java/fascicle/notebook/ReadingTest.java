@@ -83,7 +83,8 @@ class ReadingTest {
         assertEquals("a splash", entry.recipe().finish().get(0).amount().orElseThrow().written());
         assertEquals(1, Reading.comparable(entry.colour()).size());
         assertEquals(3, entry.colour().size());
-        assertEquals(2.0, entry.glass().orElseThrow().diluted().orElseThrow().value());
+        assertEquals(2.0, entry.glass().orElseThrow().diluted().before().orElseThrow().value());
+        assertEquals(2.0, entry.glass().orElseThrow().diluted().after().orElseThrow().value());
         assertEquals(List.of(Outcome.Fault.PALE, Outcome.Fault.OFF_SHADE),
                 entry.outcome().orElseThrow().faults().stream().map(Noted::value).toList());
         assertEquals("4-5", entry.fastness().flatMap(Fastness::rubDry).map(rub -> (Fastness.Rub.Graded) rub)

@@ -154,7 +154,7 @@ final class Draft {
     }
 
     Draft left(String volume) {
-        glass = Optional.of(new Glass(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
+        glass = Optional.of(new Glass(Optional.empty(), Optional.empty(), Optional.empty(), Glass.Diluted.NOT,
                 noted(quantity(volume, Dimension.VOLUME), volume)));
         return this;
     }

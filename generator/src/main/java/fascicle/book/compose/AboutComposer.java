@@ -18,7 +18,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 public final class AboutComposer {
 
     private static final List<String> SECTIONS =
-            List.of("made", "figures", "colour", "photographs", "fastness", "days", "kitchen", "caution");
+            List.of("made", "figures", "bath", "colour", "photographs", "fastness", "days", "kitchen", "caution");
     private static final List<String> BRIEF = List.of("owf", "ratio", "difference", "unlevelness", "share", "about");
     private static final Set<Unit> OF_EVERY_KITCHEN = Set.of(Unit.MILLILITRE, Unit.LITRE, Unit.DROP);
 

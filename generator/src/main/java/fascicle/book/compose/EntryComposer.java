@@ -65,7 +65,7 @@ public final class EntryComposer {
      */
     public EntryPage page(EntryWorking working) {
         Entry entry = working.entry();
-        Worked worked = Worked.of(working);
+        Worked worked = Worked.of(working, materials.acidities());
         Frame frame = ways.frame(ways.allEntries(), entry.called());
         NearbyComposer nearby = new NearbyComposer(materials, ways);
         return new EntryPage(frame, entry.tag().map(Noted::value), day(entry), outcomes.sentence(entry),
@@ -74,6 +74,7 @@ public final class EntryComposer {
                 new ScalingComposer(materials).of(entry.id()), CautionWords.of(materials.care().uses(entry.recipe()), words),
                 new PhotographComposer(materials, ways).of(entry), result(working),
                 colours.readings(entry.colour()), needles(working), new RecipeComposer(materials, ways).steps(worked),
+                new ChainComposer(materials, ways).of(working),
                 new HeatComposer(materials).ofEntry(working, materials.workings()),
                 new ClockComposer(materials).ofEntry(working, materials.workings()),
                 later(working), new FadingComposer(materials).of(working),
@@ -151,7 +152,10 @@ public final class EntryComposer {
             glass.plain().ifPresent(reading -> facts.fact(colours.reading(words.say("fact.glass-plain"), reading)));
             glass.before().ifPresent(reading -> facts.fact(colours.reading(words.say("fact.glass-before"), reading)));
             glass.after().ifPresent(reading -> facts.fact(colours.reading(words.say("fact.glass-after"), reading)));
-            facts.written("fact.glass-diluted", glass.diluted()).written("fact.glass-left", glass.left());
+            GlassComposer glasses = new GlassComposer(materials);
+            glasses.diluted(facts, glass.diluted());
+            facts.written("fact.glass-left", glass.left());
+            working.uptake().ifPresent(uptake -> glasses.uptake(facts, uptake));
         });
         if (materials.isStudio()) {
             entry.kept().ifPresent(kept -> kept(facts, kept));

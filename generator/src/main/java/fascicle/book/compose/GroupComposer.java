@@ -69,7 +69,7 @@ public final class GroupComposer {
         Optional<Group> many = group.filter(found -> shelf != Shelf.DAYS);
         Optional<MethodWorking> method =
                 shelf == Shelf.METHODS ? materials.workings().method(leaf.id()) : Optional.empty();
-        Optional<Worked> worked = method.map(Worked::of);
+        Optional<Worked> worked = method.map(found -> Worked.of(found, materials.acidities()));
         List<Step> steps = worked.map(new RecipeComposer(materials, ways)::steps).orElse(List.of());
         Optional<Scaling> scaling = method.flatMap(found -> new ScalingComposer(materials).of(found.method().id()));
         ThingComposer things = new ThingComposer(materials, ways);

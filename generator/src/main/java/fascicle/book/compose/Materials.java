@@ -10,6 +10,8 @@ import fascicle.book.words.Words;
 import fascicle.notebook.Edition;
 import fascicle.workings.Workings;
 import fascicle.workings.care.Care;
+import fascicle.workings.acidity.Acidities;
+import fascicle.workings.chain.Chains;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
@@ -31,6 +33,8 @@ public final class Materials {
     private final Ties ties;
     private final Gist gist;
     private final Care care;
+    private final Acidities acidities;
+    private final Chains chains;
     private final String style;
     private final Map<String, EntryRow> rows = new ConcurrentHashMap<>();
 
@@ -57,6 +61,8 @@ public final class Materials {
         this.ties = new Ties(workings);
         this.gist = new Gist(workings, words);
         this.care = Care.of(workings.notebook());
+        this.acidities = Acidities.of(workings);
+        this.chains = Chains.of(workings);
         this.style = style;
     }
 
@@ -94,6 +100,14 @@ public final class Materials {
 
     Gist gist() {
         return gist;
+    }
+
+    Acidities acidities() {
+        return acidities;
+    }
+
+    Chains chains() {
+        return chains;
     }
 
     Ties ties() {

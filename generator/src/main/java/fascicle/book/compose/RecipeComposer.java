@@ -43,7 +43,7 @@ final class RecipeComposer {
     List<Step> steps(Worked worked) {
         Recipe recipe = worked.recipe();
         List<Step> steps = new ArrayList<>();
-        recipe.presoak().ifPresent(presoak -> steps.add(presoak(presoak, worked.presoak())));
+        recipe.presoak().ifPresent(presoak -> steps.add(presoak(presoak, worked)));
         treatments(steps, recipe.before(), worked.before());
         add(steps, step("step.bath", bath(worked), parts(worked.bath().parts())));
         add(steps, step("step.heat", heat(worked), List.of()));
@@ -68,9 +68,10 @@ final class RecipeComposer {
         }
     }
 
-    private Step presoak(Recipe.Presoak presoak, Optional<SoakFigures> figured) {
-        return soak(words.say("step.presoak"), presoak.origin(), figured,
-                facts().span("fact.soaked-for", presoak.time()).facts());
+    private Step presoak(Recipe.Presoak presoak, Worked worked) {
+        Facts facts = facts().span("fact.soaked-for", presoak.time());
+        worked.soaking().ifPresent(sour -> facts.fact(new AcidityComposer(words).fact(sour, Optional.empty())));
+        return soak(words.say("step.presoak"), presoak.origin(), worked.presoak(), facts.facts());
     }
 
     private void treatments(List<Step> steps, List<Recipe.Treatment> treatments, List<SoakFigures> figured) {
@@ -117,6 +118,9 @@ final class RecipeComposer {
         bath.ph().ifPresent(ph -> facts.noted("fact.ph", Optional.of(ph.reads()), reads -> ph.with()
                 .map(with -> words.say("ph.with", Figures.atMost(reads.value(), 2), words.name("ph-tool", with.value())))
                 .orElse(Figures.atMost(reads.value(), 2))));
+        if (worked.bath().liquorMl().isPresent() || !worked.bath().parts().isEmpty()) {
+            facts.fact(new AcidityComposer(words).fact(worked.acidity(), bath.ph()));
+        }
         bath.extract().ifPresent(extract -> {
             facts.written("fact.extract", extract.of()).written("fact.extract-state", extract.state())
                     .written("fact.extract-water", extract.water());

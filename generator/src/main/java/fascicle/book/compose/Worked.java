@@ -7,6 +7,8 @@ import fascicle.workings.HeatFigures;
 import fascicle.workings.MethodWorking;
 import fascicle.workings.PartFigures;
 import fascicle.workings.SoakFigures;
+import fascicle.workings.acidity.Acidities;
+import fascicle.workings.acidity.AcidityFigures;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,17 +22,20 @@ import java.util.Optional;
  * @param after treatments after the bath
  * @param finish what the needles are finished with
  * @param heat its heating
+ * @param acidity how sour the dyebath is
+ * @param soaking how sour the bin before is
  */
 record Worked(Recipe recipe, BathFigures bath, Optional<SoakFigures> presoak, List<SoakFigures> before,
-        List<SoakFigures> after, List<PartFigures> finish, HeatFigures heat) {
+        List<SoakFigures> after, List<PartFigures> finish, HeatFigures heat, AcidityFigures acidity,
+        Optional<AcidityFigures> soaking) {
 
-    static Worked of(EntryWorking entry) {
+    static Worked of(EntryWorking entry, Acidities acidities) {
         return new Worked(entry.entry().recipe(), entry.bath(), entry.presoak(), entry.before(), entry.after(),
-                entry.finish(), entry.heat());
+                entry.finish(), entry.heat(), acidities.bath(entry), entry.presoak().map(acidities::presoak));
     }
 
-    static Worked of(MethodWorking method) {
+    static Worked of(MethodWorking method, Acidities acidities) {
         return new Worked(method.method().recipe(), method.bath(), method.presoak(), method.before(), method.after(),
-                method.finish(), method.heat());
+                method.finish(), method.heat(), acidities.bath(method), method.presoak().map(acidities::presoak));
     }
 }

@@ -1,6 +1,7 @@
 package fascicle.book.data;
 
 import fascicle.bath.Magnitude;
+import fascicle.bath.Uptake;
 import fascicle.book.figures.Figures;
 import fascicle.colour.Grade;
 import fascicle.colour.Tone;
@@ -19,6 +20,7 @@ import fascicle.workings.Fading;
 import fascicle.workings.PartFigures;
 import fascicle.workings.SoakFigures;
 import fascicle.workings.Workings;
+import fascicle.workings.acidity.Acidities;
 import fascicle.workings.stock.Cost;
 import fascicle.workings.stock.DyedBundle;
 import fascicle.workings.stock.Stocktaking;
@@ -48,11 +50,12 @@ public final class EntriesCsv {
 
     private final List<Column> columns = new ArrayList<>();
 
-    private EntriesCsv(Edition edition, Stocktaking stock) {
+    private EntriesCsv(Edition edition, Stocktaking stock, Acidities acidities) {
         entry();
         needles();
-        bath();
+        bath(acidities);
         colour();
+        glass();
         outcome();
         if (edition == Edition.STUDIO) {
             figure("kept_left_g", working -> figure(stock.bundle(working.id()),
@@ -73,7 +76,7 @@ public final class EntriesCsv {
      * @return the file in UTF-8
      */
     public static byte[] bytes(Workings workings, Edition edition) {
-        List<Column> columns = new EntriesCsv(edition, workings.stock()).columns;
+        List<Column> columns = new EntriesCsv(edition, workings.stock(), Acidities.of(workings)).columns;
         StringBuilder table = new StringBuilder();
         table.append(columns.stream().map(Column::name).collect(Collectors.joining(",", "", LINE_END)));
         for (EntryWorking working : workings.entries()) {
@@ -101,13 +104,15 @@ public final class EntriesCsv {
         text("weighed", working -> Optional.of(working.entry().needles().state().word()));
     }
 
-    private void bath() {
+    private void bath(Acidities acidities) {
         figure("water_ml", working -> working.bath().waterMl());
         figure("liquor_ml", working -> working.bath().liquorMl());
         figure("ratio", working -> working.bath().ratio());
         noted("vessel", working -> said(working).vessel());
         figure("ph_measured", working -> said(working).ph().map(ph -> OptionalDouble.of(ph.reads().value()))
                 .orElse(OptionalDouble.empty()));
+        figure("ph_estimate", working -> acidities.bath(working).cold());
+        figure("ph_after_heating", working -> acidities.bath(working).heated());
         parts("dye", working -> working.bath().dye());
         parts("assistants", working -> working.bath().assistants());
         figure("presoak_water_ml", working -> working.presoak().map(SoakFigures::waterMl)
@@ -139,6 +144,12 @@ public final class EntriesCsv {
         colour("shift_de00", colour -> Difference.figure(colour.shift()));
         text("shift_tone", working -> working.colour().flatMap(ColourFigures::tone).map(Tone::word));
         colour("target_de00", colour -> Difference.figure(colour.target()));
+    }
+
+    private void glass() {
+        figure("taken_up_percent", working -> working.uptake().map(Uptake::percent).orElse(OptionalDouble.empty()));
+        figure("taken_up_low", working -> working.uptake().map(Uptake::low).orElse(OptionalDouble.empty()));
+        figure("taken_up_high", working -> working.uptake().map(Uptake::high).orElse(OptionalDouble.empty()));
     }
 
     private void outcome() {

@@ -15,6 +15,7 @@ import fascicle.workings.Group;
 import fascicle.workings.LotWorking;
 import fascicle.workings.MethodWorking;
 import fascicle.workings.Workings;
+import fascicle.workings.chain.Chains;
 import fascicle.workings.stock.Supply;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
@@ -63,6 +64,7 @@ public final class JsonBook {
             json.items("methods", workings.methods(), this::method);
             groups("days", Group.Kind.DAY);
             groups("years", Group.Kind.YEAR);
+            new JsonBaths(json, Chains.of(workings)).chains();
         });
         return json.finished();
     }
@@ -124,7 +126,7 @@ public final class JsonBook {
         json.figure("for_g", working.grams());
         json.word("skill", method.skill());
         json.text("follows", method.follows().map(Noted::value));
-        entries.bath(method.recipe().bath(), working.bath());
+        entries.bath(working);
         entries.soak("presoak", working.presoak());
         entries.heat(working.heat());
         figures(workings.group(Group.Kind.METHOD, method.id()));

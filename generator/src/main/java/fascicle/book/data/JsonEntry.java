@@ -13,11 +13,15 @@ import fascicle.workings.ColourFigures;
 import fascicle.workings.Difference;
 import fascicle.workings.EntryWorking;
 import fascicle.workings.HeatFigures;
+import fascicle.workings.MethodWorking;
 import fascicle.workings.NeedleFigures;
 import fascicle.workings.PartFigures;
 import fascicle.workings.RubFigures;
 import fascicle.workings.SoakFigures;
 import fascicle.workings.Workings;
+import fascicle.workings.acidity.Acidities;
+import fascicle.workings.acidity.AcidityFigures;
+import fascicle.workings.chain.Chains;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -33,11 +37,15 @@ final class JsonEntry {
     private final Json json;
     private final Workings workings;
     private final Edition edition;
+    private final Acidities acidities;
+    private final JsonBaths baths;
 
     JsonEntry(Json json, Workings workings, Edition edition) {
         this.json = json;
         this.workings = workings;
         this.edition = edition;
+        this.acidities = Acidities.of(workings);
+        this.baths = new JsonBaths(json, Chains.of(workings));
     }
 
     void write(EntryWorking working) {
@@ -49,14 +57,15 @@ final class JsonEntry {
         json.text("method", entry.method().map(Noted::value));
         json.text("share", entry.share().word());
         needles(entry, working.needles());
-        bath(entry.recipe().bath(), working.bath());
+        bath(entry.recipe().bath(), working.bath(), acidities.bath(working), () -> baths.standing(working));
         soak("presoak", working.presoak());
         heat(working.heat());
         json.object("colour", working.colour(), this::colour);
-        json.object("glass", entry.glass(), glass -> {
-            json.unknown("taken_up_percent");
-            json.unknown("low");
-            json.unknown("high");
+        json.object("glass", working.uptake(), uptake -> {
+            json.figure("taken_up_percent", uptake.percent());
+            json.figure("low", uptake.low());
+            json.figure("high", uptake.high());
+            json.text("why", uptake.why().map(JsonBaths::word));
         });
         json.object("outcome", entry.outcome(), this::outcome);
         json.object("fastness", entry.fastness(), this::fastness);
@@ -98,17 +107,24 @@ final class JsonEntry {
         });
     }
 
-    void bath(Bath bath, BathFigures figures) {
+    /** A method's dyebath. */
+    void bath(MethodWorking method) {
+        bath(method.method().recipe().bath(), method.bath(), acidities.bath(method), () -> { });
+    }
+
+    private void bath(Bath bath, BathFigures figures, AcidityFigures acidity, Runnable more) {
         json.object("bath", () -> {
             json.figure("water_ml", figures.waterMl());
             json.figure("liquor_ml", figures.liquorMl());
             json.figure("ratio", figures.ratio());
             json.text("vessel", bath.vessel().map(Noted::value));
             json.figure("ph_measured", bath.ph().stream().mapToDouble(ph -> ph.reads().value()).findFirst());
-            json.unknown("ph_estimate");
-            json.unknown("ph_after_heating");
+            json.figure("ph_estimate", acidity.cold());
+            json.figure("ph_after_heating", acidity.heated());
+            json.text("ph_estimate_why", acidity.why().map(AcidityFigures.Why::word));
             parts("dye", figures.dye());
             parts("assistants", figures.assistants());
+            more.run();
         });
     }
 
@@ -116,7 +132,9 @@ final class JsonEntry {
         json.object(name, soak, known -> {
             json.figure("water_ml", known.waterMl());
             json.figure("liquor_ml", known.liquorMl());
-            json.unknown("ph_estimate");
+            AcidityFigures acidity = acidities.presoak(known);
+            json.figure("ph_estimate", acidity.cold());
+            json.text("ph_estimate_why", acidity.why().map(AcidityFigures.Why::word));
             parts("with", known.with());
         });
     }

@@ -141,6 +141,19 @@ public final class Figures {
         return tiny ? words.say("figure.less", text) : about ? words.say("about", text) : text;
     }
 
+    /**
+     * An estimated amount, to two figures, with its unit.
+     *
+     * @param amount how much
+     * @param unit the unit's key, such as {@code g}
+     * @return such as {@code 0.43 g}, without a word that it is rough
+     */
+    public String estimate(double amount, String unit) {
+        double size = StrictMath.abs(amount);
+        return atMost(amount, size >= 10 ? 0 : size >= 1 ? 1 : size >= 0.1 ? 2 : 3) + NARROW_NO_BREAK_SPACE
+                + words.say("unit." + unit);
+    }
+
     /** Three figures down to hundredths; a gram in a hundred litres is still told from nothing. */
     private static int decimals(double size) {
         return size >= 100 ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : size >= 0.1 ? 3 : size >= 0.01 ? 4 : 5;

@@ -22,6 +22,7 @@ import java.util.Optional;
  * @param readings every colour that was kept, compared or not
  * @param needles what was dyed
  * @param steps what was done
+ * @param chain the bath and the other batches it served
  * @param heating how hot the bath was, and for how long
  * @param clock the steps by the clock
  * @param later how it rubs and fades and what is left
@@ -34,7 +35,7 @@ public record EntryPage(Frame frame, Optional<String> tag, Link day, Optional<Ve
         Optional<String> again, List<Specimen> specimens, String gist, Optional<Departed> departed,
         Optional<Scaling> scaling, List<String> cautions, List<Photograph> photographs, List<Fact> result,
         List<Fact> readings, List<Fact> needles, List<Step> steps,
-        Optional<Plot> heating, Optional<Timetable> clock, List<Fact> later, Optional<Plot> fading,
+        Optional<BathChain> chain, Optional<Plot> heating, Optional<Timetable> clock, List<Fact> later, Optional<Plot> fading,
         List<Markup> notes, Nearby nearby, List<Fact> ties) implements Page {
 
     @Override

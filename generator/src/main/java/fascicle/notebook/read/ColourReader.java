@@ -49,11 +49,24 @@ final class ColourReader {
     static Optional<Glass> glass(Fields fields) {
         return fields.map("glass").map(map -> {
             Glass glass = new Glass(single(map, "plain"), single(map, "before"), single(map, "after"),
-                    map.read("diluted", Scalar.number(1, 100_000)),
+                    diluted(map),
                     map.read("left", Scalar.quantity(Dimension.VOLUME)));
             map.done();
             return glass;
         });
+    }
+
+    private static Glass.Diluted diluted(Fields glass) {
+        Scalar<Double> times = Scalar.number(1, 100_000);
+        if (!glass.isMap("diluted")) {
+            Optional<Noted<Double>> both = glass.read("diluted", times);
+            return new Glass.Diluted(both, both);
+        }
+        return glass.map("diluted").map(map -> {
+            Glass.Diluted each = new Glass.Diluted(map.read("before", times), map.read("after", times));
+            map.done();
+            return each;
+        }).orElse(Glass.Diluted.NOT);
     }
 
     /** Reads how a sample fades in the window. */
