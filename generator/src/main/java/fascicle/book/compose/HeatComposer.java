@@ -14,6 +14,7 @@ import fascicle.workings.EntryWorking;
 import fascicle.workings.HeatCourse;
 import fascicle.workings.PartFigures;
 import fascicle.workings.Workings;
+import fascicle.workings.acidity.Acidities;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,12 +26,14 @@ final class HeatComposer {
     private final Figures figures;
     private final Heating heating;
     private final Boil boil;
+    private final Acidities acidities;
 
     HeatComposer(Materials materials) {
         this.words = materials.words();
         this.figures = materials.figures();
         this.heating = new Heating(materials.words());
         this.boil = Boil.of(materials.workings().notebook().cover());
+        this.acidities = materials.acidities();
     }
 
     /**
@@ -38,9 +41,10 @@ final class HeatComposer {
      * nothing is drawn twice.
      */
     Optional<Plot> ofEntry(EntryWorking working, Workings workings) {
-        Optional<Plot> ofMethod = working.entry().method().flatMap(id -> workings.method(id.value())).map(Worked::of)
+        Optional<Plot> ofMethod = working.entry().method().flatMap(id -> workings.method(id.value()))
+                .map(method -> Worked.of(method, acidities))
                 .flatMap(this::of);
-        return of(Worked.of(working)).filter(plot -> !ofMethod.equals(Optional.of(plot)));
+        return of(Worked.of(working, acidities)).filter(plot -> !ofMethod.equals(Optional.of(plot)));
     }
 
     /** How hot a bath is, and for how long; nothing where no time of it is known. */
