@@ -9,7 +9,7 @@ import picocli.CommandLine.Command;
         description = "Turns a dye notebook into a method book.",
         synopsisSubcommandLabel = "COMMAND",
         commandListHeading = "%nCommands:%n",
-        subcommands = {BeginCommand.class, JotCommand.class, ProofCommand.class, PublishCommand.class,
+        subcommands = {BeginCommand.class, JotCommand.class, PlanCommand.class, ProofCommand.class, PublishCommand.class,
             RecallCommand.class, SampleCommand.class, ScaleCommand.class},
         footer = "%nHelp for a command: fascicle COMMAND --help")
 public final class Fascicle {

@@ -93,17 +93,7 @@ final class ScaleCommand implements Callable<Integer> {
     }
 
     private Optional<Vessel> vessel(Notebook read) {
-        if (vessel.isEmpty()) {
-            return Optional.empty();
-        }
-        return Optional.of(read.vessels().stream().filter(known -> Ids.same(known.id(), vessel)).findFirst()
-                .orElseThrow(() -> new WrongCall("There is no vessel “" + vessel + "”"
-                        + Suggestion.of(vessel, vessels(read)).map(near -> "; did you mean “" + near + "”?")
-                                .orElse("; vessels.yaml has " + String.join(", ", vessels(read)) + "."))));
-    }
-
-    private static List<String> vessels(Notebook read) {
-        return read.vessels().stream().map(Vessel::id).toList();
+        return vessel.isEmpty() ? Optional.empty() : Optional.of(KnownVessels.find(read, vessel));
     }
 
     private Kitchen kitchen(Notebook read) {

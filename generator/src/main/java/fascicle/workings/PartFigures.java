@@ -35,8 +35,19 @@ public record PartFigures(Part part, String is, String called, Optional<String> 
      * @return the same part with so much less mass and volume
      */
     public PartFigures sharedBy(int shares) {
-        return new PartFigures(part, is, called, asWritten, share(grams, shares), share(ml, shares), owfPercent,
-                gramsPerLitre, by, about, amountAbout, spooned, stockPercent, bySpoon, dissolves);
+        return amounting(share(grams, shares), share(ml, shares));
+    }
+
+    /**
+     * The same part in another amount.
+     *
+     * @param mass in g
+     * @param volume in mL
+     * @return a copy
+     */
+    public PartFigures amounting(OptionalDouble mass, OptionalDouble volume) {
+        return new PartFigures(part, is, called, asWritten, mass, volume, owfPercent, gramsPerLitre, by, about,
+                amountAbout, spooned, stockPercent, bySpoon, dissolves);
     }
 
     private static OptionalDouble share(OptionalDouble whole, int shares) {

@@ -34,6 +34,17 @@ public record Scaled(String of, double needlesGrams, OptionalDouble liquorMl, Op
         OptionalDouble filled, List<PartFigures> dye, List<PartFigures> assistants, Optional<SoakFigures> presoak,
         List<SoakFigures> before, List<SoakFigures> after, List<PartFigures> finish, List<BatchRemark> remarks) {
 
+    /**
+     * The same batch with other water.
+     *
+     * @param millilitres to pour
+     * @return a copy
+     */
+    public Scaled pouring(double millilitres) {
+        return new Scaled(of, needlesGrams, liquorMl, OptionalDouble.of(millilitres), ratio, about, vessel, vesselId,
+                pots, filled, dye, assistants, presoak, before, after, finish, remarks);
+    }
+
     Scaled remarked(List<BatchRemark> known) {
         return new Scaled(of, needlesGrams, liquorMl, waterMl, ratio, about, vessel, vesselId, pots, filled, dye,
                 assistants, presoak, before, after, finish, known);

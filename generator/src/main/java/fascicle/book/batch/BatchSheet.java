@@ -39,7 +39,19 @@ public record BatchSheet(List<Row> rows) {
      * @return its sheet
      */
     public static BatchSheet of(Scaled scaled, Measuring measuring, Words words) {
-        return new Writer(scaled, new PartWords(measuring, words), words).sheet();
+        return of(scaled, new PartWords(measuring, words), words);
+    }
+
+    /**
+     * The lines for a batch, its parts in given words.
+     *
+     * @param scaled the batch
+     * @param parts the words for parts
+     * @param words the book's words
+     * @return its sheet
+     */
+    public static BatchSheet of(Scaled scaled, PartWords parts, Words words) {
+        return new Writer(scaled, parts, words).sheet();
     }
 
     private static final class Writer {

@@ -1,13 +1,16 @@
 package fascicle.book.batch;
 
+import fascicle.bath.Stock;
 import fascicle.book.figures.Figures;
 import fascicle.book.words.Words;
 import fascicle.measure.Scoops;
+import fascicle.notebook.Part;
 import fascicle.workings.Measuring;
 import fascicle.workings.PartFigures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /**
  * One part of a batch in the ways a person may measure it: weighed as finely as the balance tells, poured, scooped, or
@@ -16,6 +19,7 @@ import java.util.OptionalDouble;
 public final class PartWords {
 
     private final Measuring measuring;
+    private final Function<Part, OptionalDouble> solutions;
     private final Words words;
     private final Figures figures;
 
@@ -26,7 +30,19 @@ public final class PartWords {
      * @param words the book's words
      */
     public PartWords(Measuring measuring, Words words) {
+        this(measuring, part -> OptionalDouble.empty(), words);
+    }
+
+    /**
+     * Words for parts of which some come as solutions that were made ahead.
+     *
+     * @param measuring what is measured with
+     * @param solutions the strength of the solution that a line of the recipe comes as, g in 100 mL
+     * @param words the book's words
+     */
+    public PartWords(Measuring measuring, Function<Part, OptionalDouble> solutions, Words words) {
         this.measuring = measuring;
+        this.solutions = solutions;
         this.words = words;
         this.figures = new Figures(words);
     }
@@ -39,6 +55,12 @@ public final class PartWords {
      */
     public List<String> ways(PartFigures part) {
         List<String> ways = new ArrayList<>();
+        OptionalDouble made = solutions.apply(part.part());
+        if (made.isPresent() && part.grams().isPresent()) {
+            double millilitres = new Stock(made.getAsDouble()).millilitres(part.grams().getAsDouble());
+            return List.of(stock(millilitres, made.getAsDouble(), part.amountAbout() || part.spooned()),
+                    words.say("batch.in-it", weighed(part)));
+        }
         if (part.stockPercent().isPresent() && part.ml().isPresent()) {
             ways.add(stock(part.ml().getAsDouble(), part.stockPercent().getAsDouble(), part.amountAbout()));
             part.grams().ifPresent(grams -> ways.add(words.say("batch.in-it", weighed(part))));

@@ -2,7 +2,7 @@ package fascicle.book.page;
 
 /** What one page says. */
 public sealed interface Page permits CoverPage, EntriesPage, EntryPage, GroupPage, GroupsPage, AboutPage,
-        LookUpPage, GridPage, LaddersPage, RepeatsPage, StringPage, ShelfPage {
+        LookUpPage, GridPage, LaddersPage, RepeatsPage, StringPage, ShelfPage, PlanPage, SlipPage {
 
     /**
      * What stands round it.

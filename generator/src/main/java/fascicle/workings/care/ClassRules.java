@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What of a recipe may not be planned for a class, and what the teacher does of it ({@code common practice, no source},
@@ -94,6 +95,24 @@ public record ClassRules(List<Refusal> refusals, List<Duty> duties) {
         return refusals.isEmpty();
     }
 
+    /**
+     * What a class gets as solutions that the teacher made ahead.
+     *
+     * @param uses what one recipe uses, or several together
+     * @param minors whether anyone in the class is under eighteen
+     * @return the powders; for minors alum and the crystals of acids and alkalis too
+     */
+    public static List<Dye> asSolutions(Uses uses, boolean minors) {
+        List<Dye> powders = uses.powders();
+        return !minors ? powders : Stream.concat(powders.stream(), dissolvedAhead(uses).stream()).toList();
+    }
+
+    private static List<Dye> dissolvedAhead(Uses uses) {
+        List<Dye> powders = uses.powders();
+        return uses.things().stream().filter(thing -> !powders.contains(thing)).filter(ClassRules::isDissolvedAhead)
+                .toList();
+    }
+
     private static List<Refusal> refusals(Uses uses, boolean minors) {
         List<Refusal> refusals = new ArrayList<>();
         uses.salts().forEach(salt -> reason(salt.metal(), minors).ifPresent(reason ->
@@ -125,11 +144,9 @@ public record ClassRules(List<Refusal> refusals, List<Duty> duties) {
 
     private static List<Duty> duties(Uses uses, boolean minors) {
         List<Duty> duties = new ArrayList<>();
-        List<Dye> powders = uses.powders();
-        add(duties, Task.MAKE_SOLUTIONS, powders);
+        add(duties, Task.MAKE_SOLUTIONS, uses.powders());
         if (minors) {
-            add(duties, Task.DISSOLVE, uses.things().stream().filter(thing -> !powders.contains(thing))
-                    .filter(ClassRules::isDissolvedAhead).toList());
+            add(duties, Task.DISSOLVE, dissolvedAhead(uses));
             if (uses.hot()) {
                 duties.add(new Duty(Task.WORK_THE_STOVE, List.of()));
             }

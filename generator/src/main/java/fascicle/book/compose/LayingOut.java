@@ -1,0 +1,114 @@
+package fascicle.book.compose;
+
+import fascicle.book.figures.Figures;
+import fascicle.book.words.Words;
+import fascicle.notebook.Dye;
+import fascicle.notebook.Noted;
+import fascicle.notebook.Vessel;
+import fascicle.workings.Workings;
+import fascicle.workings.plan.Batch;
+import fascicle.workings.plan.DayPlan;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** What to lay out for a planned day, line by line ({@code common practice, no source}). */
+final class LayingOut {
+
+    private final DayPlan plan;
+    private final Workings workings;
+    private final Words words;
+    private final Figures figures;
+    private final List<String> lines = new ArrayList<>();
+
+    LayingOut(DayPlan plan, Workings workings, Words words) {
+        this.plan = plan;
+        this.workings = workings;
+        this.words = words;
+        this.figures = new Figures(words);
+    }
+
+    List<String> lines() {
+        if (plan.batches().isEmpty()) {
+            return List.of();
+        }
+        needles();
+        vessels();
+        plan.batches().forEach(this::bin);
+        say("lay-out.tags", plan.bundles());
+        gear();
+        return List.copyOf(lines);
+    }
+
+    private void needles() {
+        say("lay-out.needles", plan.bundles(), figures.amount(plan.ask().gramsEach(), "g", false),
+                figures.amount(plan.needlesGrams(), "g", false));
+        List<String> enough = plan.lots().stream()
+                .filter(lot -> lot.left().known() && lot.left().orThrow() >= plan.needlesGrams())
+                .map(lot -> words.say("lay-out.lot", lot.lot().called(),
+                        figures.amount(lot.left().value(), "g", lot.left().about()).orElseThrow())).toList();
+        if (enough.isEmpty()) {
+            say("lay-out.no-lot");
+        } else {
+            say("lay-out.lots", String.join(words.say("pieces"), enough));
+        }
+    }
+
+    /** Vessels by how many are wanted; a notebook has each once. */
+    private void vessels() {
+        Map<Vessel, Integer> wanted = new LinkedHashMap<>();
+        for (Batch batch : plan.batches()) {
+            Optional<Vessel> vessel = batch.whole().vessel();
+            if (vessel.isEmpty()) {
+                say("lay-out.vessel-unsaid", batch.method().called());
+            } else {
+                wanted.merge(vessel.get(), batch.pots(), Integer::sum);
+            }
+        }
+        wanted.forEach((vessel, count) ->
+                say(count == 1 ? "lay-out.vessel" : "lay-out.vessels", count, vessel.called()));
+    }
+
+    private void bin(Batch batch) {
+        batch.whole().presoak().ifPresent(bin -> lines.add(figures.amount(bin.liquorMl(), "ml", bin.about())
+                .map(holds -> words.say("lay-out.bin", batch.method().called(), holds))
+                .orElseGet(() -> words.say("lay-out.bin-unknown", batch.method().called()))));
+    }
+
+    private void gear() {
+        boolean sour = has(Set.of(Dye.Kind.ACID, Dye.Kind.ALKALI));
+        boolean powders = plan.uses().things().stream().anyMatch(thing -> is(thing.form(), Set.of(Dye.Form.POWDER))
+                && !is(thing.kind(), Set.of(Dye.Kind.SALT)));
+        say("lay-out.gloves", plan.ask().people());
+        if (sour || powders) {
+            say("lay-out.goggles");
+        }
+        if (powders) {
+            say("lay-out.mask");
+        }
+        if (plan.uses().hot()) {
+            say("lay-out.stove");
+        }
+        if (!plan.uses().salts().isEmpty()) {
+            say("lay-out.metal");
+        }
+        String balance = workings.measuring().balance().stream()
+                .mapToObj(step -> figures.amount(step, "g", false)).findFirst().orElse("");
+        lines.add(balance.isEmpty() ? words.say("lay-out.measures") : words.say("lay-out.measures-with", balance));
+    }
+
+    private boolean has(Set<Dye.Kind> kinds) {
+        return plan.uses().things().stream().anyMatch(thing -> is(thing.kind(), kinds));
+    }
+
+    private static <W> boolean is(Optional<Noted<W>> noted, Set<W> wanted) {
+        return noted.map(Noted::value).filter(wanted::contains).isPresent();
+    }
+
+    private void say(String key, Object... given) {
+        lines.add(words.say(key, given));
+    }
+}

@@ -1,0 +1,186 @@
+package fascicle.book.compose;
+
+import fascicle.bath.Magnitude;
+import fascicle.book.batch.BatchSheet;
+import fascicle.book.batch.BatchWords;
+import fascicle.book.batch.PartWords;
+import fascicle.book.caution.CautionWords;
+import fascicle.book.caution.ClassWords;
+import fascicle.book.figures.Figures;
+import fascicle.book.gist.Doings;
+import fascicle.book.page.Frame;
+import fascicle.book.page.PlanPage;
+import fascicle.book.page.Scaling;
+import fascicle.book.page.SlipPage;
+import fascicle.book.words.Words;
+import fascicle.measure.Dimension;
+import fascicle.workings.Measuring;
+import fascicle.workings.Scaled;
+import fascicle.workings.Workings;
+import fascicle.workings.plan.Batch;
+import fascicle.workings.plan.DayPlan;
+import fascicle.workings.plan.Need;
+import fascicle.workings.plan.PotGroup;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** The sheet and the slips of a planned day. */
+public final class PlanComposer {
+
+    private final Workings workings;
+    private final DayPlan plan;
+    private final Words words;
+    private final Figures figures;
+    private final Measuring measuring;
+    private final Doings doings;
+    private final String style;
+
+    /**
+     * Composes the pages of a plan.
+     *
+     * @param workings what was planned from
+     * @param plan the plan
+     * @param words the book's words
+     * @param doings stages in words
+     * @param style the address of the style
+     */
+    public PlanComposer(Workings workings, DayPlan plan, Words words, Doings doings, String style) {
+        this.workings = workings;
+        this.plan = plan;
+        this.words = words;
+        this.figures = new Figures(words);
+        this.measuring = workings.measuring();
+        this.doings = doings;
+        this.style = style;
+    }
+
+    /**
+     * The sheet.
+     *
+     * @return what it says
+     */
+    public PlanPage sheet() {
+        PlannedHours hours = new PlannedHours(plan, words, doings);
+        return new PlanPage(frame(words.say("plan.title")), said(), refused(),
+                new LayingOut(plan, workings, words).lines(), plan.batches().stream().map(this::measured).toList(),
+                plan.needs().stream().map(this::need).toList(), hours.all(), hours.notes(),
+                plan.duties().stream().map(duty -> ClassWords.duty(duty, words)).toList(),
+                CautionWords.of(plan.uses(), words));
+    }
+
+    /**
+     * The slips.
+     *
+     * @return what they say
+     */
+    public SlipPage slips() {
+        PlannedHours hours = new PlannedHours(plan, words, doings);
+        List<SlipPage.Slip> slips = new ArrayList<>();
+        List<String> pots = hours.pots();
+        for (Batch batch : plan.batches()) {
+            for (PotGroup group : batch.groups()) {
+                for (int pot = 0; pot < group.pots(); pot++) {
+                    String name = pots.get(slips.size());
+                    slips.add(new SlipPage.Slip(name, line(group), hours.of(name), tags(group)));
+                }
+            }
+        }
+        return new SlipPage(frame(words.say("plan.slips")), List.copyOf(slips));
+    }
+
+    private Frame frame(String title) {
+        String book = workings.notebook().cover().title();
+        return new Frame(workings.notebook().cover().language(), title, book, words.say("plan.title"), "plan.html",
+                "slip.html", style, "", List.of(), List.of());
+    }
+
+    private List<String> said() {
+        List<String> said = new ArrayList<>();
+        String each = figures.amount(plan.ask().gramsEach(), "g", false);
+        said.add(words.say("plan.people", plan.ask().people(), each));
+        said.add(words.say("plan.needles", plan.bundles(), figures.amount(plan.needlesGrams(), "g", false)));
+        plan.ask().start().ifPresent(start -> said.add(words.say("plan.start", figures.date(start.toLocalDate()),
+                PlannedHours.hour(start))));
+        if (plan.ask().minors()) {
+            said.add(words.say("plan.minors"));
+        }
+        return List.copyOf(said);
+    }
+
+    private List<String> refused() {
+        return plan.refused().stream().flatMap(refused -> refused.why().stream().map(why ->
+                words.say("plan.refused", refused.method().called(), ClassWords.refusal(why, words)))).toList();
+    }
+
+    /** All pots together, and where there are several, one of each kind. */
+    private PlanPage.Measured measured(Batch batch) {
+        List<Scaled> columns = new ArrayList<>();
+        List<String> titles = new ArrayList<>();
+        columns.add(batch.whole());
+        titles.add(words.say("plan.in-all", figures.amount(batch.whole().needlesGrams(), "g", false)));
+        if (batch.pots() > 1) {
+            batch.groups().forEach(group -> {
+                columns.add(group.scaled());
+                titles.add(words.say("plan.each-of", group.pots(),
+                        figures.amount(group.scaled().needlesGrams(), "g", false)));
+            });
+        }
+        PartWords parts = new PartWords(measuring, batch::strength, words);
+        List<BatchSheet> sheets = columns.stream().map(batch::besideSolutions)
+                .map(scaled -> BatchSheet.of(scaled, parts, words)).toList();
+        List<Scaling.Row> rows = IntStream.range(0, sheets.get(0).rows().size()).mapToObj(row -> {
+            BatchSheet.Row first = sheets.get(0).rows().get(row);
+            return new Scaling.Row(first.step().map(step -> words.say("scaling.in", first.thing(), step))
+                    .orElse(first.thing()), sheets.stream().map(sheet -> cell(sheet.rows().get(row))).toList());
+        }).toList();
+        return new PlanPage.Measured(batch.method().called(), batch.groups().stream().map(this::line).toList(), titles,
+                rows, remarks(batch));
+    }
+
+    private List<String> cell(BatchSheet.Row row) {
+        return row.whole().isEmpty() ? row.written().map(text -> words.say("batch.unsized", text)).stream().toList()
+                : row.whole();
+    }
+
+    private List<String> remarks(Batch batch) {
+        BatchWords said = new BatchWords(measuring, words);
+        Stream<String> ofBatch = batch.groups().stream().flatMap(group -> said.remarks(group.scaled()).stream()).distinct();
+        Stream<String> made = batch.solutions().stream().map(solution -> words.say("plan.solution",
+                solution.part().called(), figures.weighed(solution.grams(), measuring.balance(),
+                        solution.part().amountAbout()), figures.amount(solution.millilitres(), "ml", false),
+                Figures.atMost(solution.percent(), 1)));
+        return Stream.concat(made, ofBatch).toList();
+    }
+
+    /** What is in one pot. */
+    private String line(PotGroup group) {
+        String in = new BatchWords(measuring, words).pots(group.scaled()).orElse(words.say("plan.no-vessel"));
+        String grams = figures.amount(group.scaled().needlesGrams(), "g", false);
+        return group.bundles() == 0 ? words.say("plan.pot-of-a-part", group.pots(), in, grams)
+                : words.say("plan.pot-of", group.pots(), in, words.say("plan.bundles", group.bundles()), grams);
+    }
+
+    private List<String> tags(PotGroup group) {
+        String weight = figures.amount(plan.ask().gramsEach(), "g", false);
+        return IntStream.range(0, StrictMath.max(1, group.bundles())).mapToObj(unused -> weight).toList();
+    }
+
+    private PlanPage.Need need(Need need) {
+        Dimension measured = need.supply().map(supply -> supply.measured()).orElse(Dimension.MASS);
+        String unknown = words.say("table.unknown");
+        String needed = amount(need.needed(), measured).or(() -> amount(need.grams(), Dimension.MASS))
+                .or(() -> amount(need.millilitres(), Dimension.VOLUME)).orElse(unknown);
+        String left = need.supply().flatMap(supply -> amount(supply.remainder().left(), measured)
+                .or(() -> amount(supply.remainder().atMost(), measured).map(most -> words.say("shelf.at-most", most))))
+                .orElse(unknown);
+        return new PlanPage.Need(need.called(), needed, left, amount(need.after(), measured).orElse(unknown),
+                need.isShort() ? Optional.of(words.say("plan.too-little")) : Optional.empty());
+    }
+
+    private Optional<String> amount(Magnitude amount, Dimension measured) {
+        return figures.amount(amount.value(), measured == Dimension.VOLUME ? "ml" : "g", amount.about());
+    }
+}

@@ -1,0 +1,128 @@
+package fascicle.book.data;
+
+import fascicle.bath.Magnitude;
+import fascicle.book.caution.CautionWords;
+import fascicle.book.caution.ClassWords;
+import fascicle.book.gist.Doings;
+import fascicle.book.words.Words;
+import fascicle.measure.Dimension;
+import fascicle.workings.Workings;
+import fascicle.workings.clock.Schedule;
+import fascicle.workings.plan.Batch;
+import fascicle.workings.plan.DayPlan;
+import fascicle.workings.plan.Need;
+import fascicle.workings.plan.PotGroup;
+import fascicle.workings.plan.Solution;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** A planned day as data, in the same figures as its sheet. */
+public final class PlanJson {
+
+    private final Json json = new Json();
+    private final DayPlan plan;
+    private final Words words;
+    private final Doings doings;
+    private final BatchJson batches;
+
+    private PlanJson(DayPlan plan, Workings workings, Words words, Doings doings) {
+        this.plan = plan;
+        this.words = words;
+        this.doings = doings;
+        this.batches = new BatchJson(json, workings.measuring());
+    }
+
+    /**
+     * Writes a plan.
+     *
+     * @param plan the plan
+     * @param workings what it was planned from
+     * @param words the book's words
+     * @param doings stages in words
+     * @return {@code {people, each_g, minors, start, needles_g, bundles, methods, refused, needs, lots, clock, together,
+     *     duties, cautions}}; each method with {@code whole} and the {@code pots} it is shared out to
+     */
+    public static String of(DayPlan plan, Workings workings, Words words, Doings doings) {
+        return new PlanJson(plan, workings, words, doings).text();
+    }
+
+    private String text() {
+        json.object(() -> {
+            json.number("people", plan.ask().people());
+            json.figure("each_g", OptionalDouble.of(plan.ask().gramsEach()));
+            json.yes("minors", plan.ask().minors());
+            json.text("start", plan.ask().start().map(Object::toString));
+            json.figure("needles_g", OptionalDouble.of(plan.needlesGrams()));
+            json.number("bundles", plan.bundles());
+            json.items("methods", plan.batches(), this::method);
+            json.items("refused", plan.refused(), refused -> {
+                json.text("method", refused.method().id());
+                json.texts("why", refused.why().stream().map(why -> ClassWords.refusal(why, words)).toList());
+            });
+            json.items("needs", plan.needs(), this::need);
+            json.items("lots", plan.lots(), lot -> {
+                json.text("id", lot.lot().id());
+                json.figure("left_g", lot.left().value());
+                json.text("enough", lot.left().known()
+                        ? Optional.of(lot.left().orThrow() >= plan.needlesGrams() ? "yes" : "no") : Optional.empty());
+            });
+            json.items("clock", plan.schedule().due(), this::due);
+            json.items("together", plan.schedule().together(), two -> {
+                json.text("one", two.one());
+                json.text("other", two.other());
+                json.figure("from_minutes", OptionalDouble.of(two.from()));
+                json.figure("until_minutes", two.until());
+            });
+            json.texts("duties", plan.duties().stream().map(duty -> ClassWords.duty(duty, words)).toList());
+            json.texts("cautions", CautionWords.of(plan.uses(), words));
+        });
+        return json.finished().stripTrailing();
+    }
+
+    private void method(Batch batch) {
+        json.text("method", batch.method().id());
+        json.text("title", batch.method().called());
+        json.number("pots", batch.pots());
+        json.object("whole", () -> batches.write(batch.besideSolutions(batch.whole())));
+        json.items("each_pot", batch.groups(), group -> pot(batch, group));
+        json.items("solutions", batch.solutions(), this::solution);
+    }
+
+    private void pot(Batch batch, PotGroup group) {
+        json.number("pots", group.pots());
+        json.number("bundles", group.bundles());
+        json.object("quantities", () -> batches.write(batch.besideSolutions(group.scaled())));
+    }
+
+    private void solution(Solution solution) {
+        json.text("is", solution.part().is());
+        json.figure("g", OptionalDouble.of(solution.grams()));
+        json.figure("percent", OptionalDouble.of(solution.percent()));
+        json.figure("ml", OptionalDouble.of(solution.millilitres()));
+    }
+
+    private void need(Need need) {
+        json.text("is", need.is());
+        json.text("title", need.called());
+        json.figure("g", need.grams().value());
+        json.figure("ml", need.millilitres().value());
+        Magnitude left = need.supply().map(supply -> supply.remainder().left()).orElse(Magnitude.UNKNOWN);
+        json.figure("left", left.value());
+        json.text("left_unit", left.known() ? need.supply().map(supply ->
+                supply.measured() == Dimension.VOLUME ? "ml" : "g") : Optional.empty());
+        json.figure("after", need.after().value());
+        json.yes("too_little", need.isShort());
+    }
+
+    private void due(Schedule.Due due) {
+        json.text("pot", due.pot());
+        json.text("kind", due.stage().kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        json.text("doing", doings.say(due.stage()));
+        json.text("at", due.from().stream().mapToObj(plan.schedule()::at).flatMap(Optional::stream).findFirst()
+                .map(Object::toString));
+        json.figure("minutes", due.from());
+        json.figure("until_minutes", due.until());
+        json.yes("about", due.stage().from().about());
+    }
+}

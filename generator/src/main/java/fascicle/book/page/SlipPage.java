@@ -1,0 +1,27 @@
+package fascicle.book.page;
+
+import java.util.List;
+
+/**
+ * Slips to print and to fill in by hand at the stove, one for each pot. They stand alone and belong to no book.
+ *
+ * @param frame what stands round them
+ * @param slips the slips
+ */
+public record SlipPage(Frame frame, List<Slip> slips) implements Page {
+
+    @Override
+    public String template() {
+        return "slip.ftlh";
+    }
+
+    /**
+     * A slip.
+     *
+     * @param pot which pot
+     * @param said what is in it, in a line
+     * @param steps what is done, with the hour it is planned for
+     * @param tags how many bundles want a tag, each with its weight; so many lines to fill in
+     */
+    public record Slip(String pot, String said, List<PlanPage.Due> steps, List<String> tags) {}
+}

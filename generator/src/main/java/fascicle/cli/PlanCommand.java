@@ -1,0 +1,173 @@
+package fascicle.cli;
+
+import fascicle.book.Plan;
+import fascicle.book.binding.Binding;
+import fascicle.book.binding.TargetRefused;
+import fascicle.book.theme.Theme;
+import fascicle.book.theme.ThemeBroken;
+import fascicle.measure.Dimension;
+import fascicle.measure.Quantity;
+import fascicle.measure.UnreadableQuantity;
+import fascicle.notebook.Cover;
+import fascicle.notebook.Ids;
+import fascicle.notebook.Method;
+import fascicle.notebook.Notebook;
+import fascicle.notebook.Vessel;
+import fascicle.notebook.read.Suggestion;
+import fascicle.workings.Workings;
+import fascicle.workings.plan.Ask;
+import fascicle.workings.plan.DayPlan;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeParseException;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Plans a class or a dye day. */
+@Command(name = "plan", mixinStandardHelpOptions = true,
+        description = "Plans a class or a dye day: what to lay out, weigh and heat, the clock, the cautions.")
+final class PlanCommand implements Callable<Integer> {
+
+    private static final int MOST_PEOPLE = 500;
+
+    private final Terminal terminal;
+
+    @Parameters(index = "0", paramLabel = "NOTEBOOK", description = "The notebook's folder.")
+    private Path notebook = Path.of("");
+
+    @Parameters(index = "1..*", arity = "1..*", paramLabel = "METHOD",
+            description = "The ids of the methods, the first to be begun first.")
+    private List<String> methods = List.of();
+
+    @Option(names = "--each", required = true, paramLabel = "WEIGHT",
+            description = "The dry needles that each person dyes by each method, such as 15g.")
+    private String each = "";
+
+    @Option(names = "--people", paramLabel = "N", description = "How many people dye; one if left out.")
+    private int people = 1;
+
+    @Option(names = "--vessel", paramLabel = "VESSEL",
+            description = "The id of a vessel, once for each method in their order, or once for all; the method's own if "
+                    + "left out.")
+    private List<String> vessels = List.of();
+
+    @Option(names = "--start", paramLabel = "TIME", description = "When work begins, such as 2026-06-13T09:00.")
+    private String start = "";
+
+    @Option(names = "--minors",
+            description = "Plan for people under eighteen: no powders and no stove for them, no metal salts but dissolved "
+                    + "alum.")
+    private boolean minors;
+
+    @Option(names = "--to", paramLabel = "DIR",
+            description = "Write the sheet, the stove slips, the calendar and the data into this folder.")
+    private @Nullable Path target;
+
+    @Option(names = "--json", description = "Print the plan as data.")
+    private boolean json;
+
+    PlanCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        if (target != null) {
+            NotebookFolder.named(target);
+        }
+        Notebook sound = NotebookFolder.sound(notebook, terminal);
+        Ask ask = ask(sound);
+        Workings workings = Workings.of(sound);
+        DayPlan made = DayPlan.of(workings, ask);
+        Plan plan = new Plan(workings, made);
+        if (json) {
+            terminal.print(plan.data());
+        } else {
+            plan.lines().forEach(terminal::print);
+        }
+        if (target != null) {
+            write(plan, target);
+        }
+        return made.batches().isEmpty() ? Status.ERRORS : Status.DONE;
+    }
+
+    private void write(Plan plan, Path folder) throws IOException {
+        try (Binding binding = Binding.open(folder, notebook, "plan")) {
+            plan.files(Theme.shipped(Cover.UNSAID.theme())).forEach(file -> {
+                try {
+                    binding.put(file.address(), file.bytes());
+                } catch (IOException disk) {
+                    throw new java.io.UncheckedIOException(disk);
+                }
+            });
+            binding.finish();
+        } catch (TargetRefused refused) {
+            throw new WrongCall(String.valueOf(refused.getMessage()));
+        } catch (ThemeBroken broken) {
+            throw new IllegalStateException("the shipped theme is broken", broken);
+        }
+        terminal.say("The sheet, the slips" + (start.isEmpty() ? "" : ", the calendar") + " and the data are in "
+                + folder + ". Open: " + folder.resolve("plan.html")
+                + (start.isEmpty() ? ". For a calendar say when work begins: --start 2026-06-13T09:00" : ""));
+    }
+
+    private Ask ask(Notebook sound) {
+        if (people < 1 || people > MOST_PEOPLE) {
+            throw new WrongCall("“" + people + "” people cannot be planned for; name 1 to " + MOST_PEOPLE + ".");
+        }
+        if (vessels.size() > 1 && vessels.size() != methods.size()) {
+            throw new WrongCall("There are " + methods.size() + " methods and " + vessels.size()
+                    + " vessels; name one vessel for all, or one for each method.");
+        }
+        List<Ask.Choice> choices = IntStream.range(0, methods.size())
+                .mapToObj(i -> new Ask.Choice(method(sound, methods.get(i)), vessel(sound, i))).toList();
+        if (choices.stream().map(Ask.Choice::method).map(Ids::key).distinct().count() < choices.size()) {
+            throw new WrongCall("A method is named twice; name each once.");
+        }
+        return new Ask(choices, grams(sound), people, minors, begins());
+    }
+
+    private String method(Notebook sound, String named) {
+        return sound.method(named).map(Method::id).orElseThrow(() -> {
+            List<String> known = sound.methods().stream().map(Method::id).toList();
+            String faulty = sound.missing().stream().filter(missing -> Ids.same(missing.what(), named)).findFirst()
+                    .map(missing -> "“" + named + "” has errors: " + String.join("; ", missing.why()) + ".").orElse("");
+            return new WrongCall(!faulty.isEmpty() ? faulty : "There is no method “" + named + "”"
+                    + Suggestion.of(named, known).map(near -> "; did you mean “" + near + "”?")
+                            .orElse("; there are " + String.join(", ", known) + "."));
+        });
+    }
+
+    private Optional<Vessel> vessel(Notebook sound, int place) {
+        return vessels.isEmpty() ? Optional.empty()
+                : Optional.of(KnownVessels.find(sound, vessels.size() == 1 ? vessels.get(0) : vessels.get(place)));
+    }
+
+    private double grams(Notebook sound) {
+        try {
+            double grams = Quantity.read(each, Dimension.MASS, sound.cover().kitchen()).value();
+            if (grams > 0 && Double.isFinite(grams * people)) {
+                return grams;
+            }
+            throw new WrongCall("“" + each + "” is no weight to dye; name one above 0 g, such as 15 g.");
+        } catch (UnreadableQuantity unreadable) {
+            throw new WrongCall(unreadable.getMessage() + ".");
+        }
+    }
+
+    private Optional<LocalDateTime> begins() {
+        try {
+            return start.isEmpty() ? Optional.empty() : Optional.of(LocalDateTime.parse(start.strip().replace(' ', 'T')));
+        } catch (DateTimeParseException none) {
+            throw new WrongCall("“" + start + "” is no time to begin; write a date and an hour, such as "
+                    + "2026-06-13T09:00.");
+        }
+    }
+}
