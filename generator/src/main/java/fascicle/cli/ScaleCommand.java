@@ -119,7 +119,8 @@ final class ScaleCommand implements Callable<Integer> {
     }
 
     private static List<String> cautions(Notebook read, String asked, Scaled scaled) {
-        return read.entry(asked).map(entry -> entry.recipe()).or(() -> read.method(asked).map(method -> method.recipe()))
+        return read.entry(asked).map(entry -> entry.recipe())
+                .or(() -> read.method(asked).map(method -> method.recipe()))
                 .map(recipe -> CautionWords.of(Care.of(read).uses(recipe, scaled.vessel()), Words.shipped()))
                 .orElse(List.of());
     }

@@ -17,7 +17,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
-/** Finds what a notebook's recipes use that care depends on. It does not change and may be shared between threads. */
+/**
+ * Finds what a notebook's recipes use that care depends on. It does not change and may be shared between threads.
+ *
+ * <p>A bath that is used again still holds what was put into it before, as far as the notebook shows that entry.
+ */
 public final class Care {
 
     /** Water this hot burns skin within minutes (from memory), however it was heated. */
@@ -64,13 +68,9 @@ public final class Care {
     public Uses uses(Recipe recipe, Optional<Vessel> vessel) {
         Bath bath = recipe.bath();
         List<Part> left = leftIn(bath);
-        List<Dye> inBath = known(Stream.of(bath.dye(), bath.assistants(), left));
-        List<Recipe.Treatment> treatments =
-                Stream.concat(recipe.before().stream(), recipe.after().stream()).toList();
+        List<Recipe.Treatment> treatments = Stream.concat(recipe.before().stream(), recipe.after().stream()).toList();
         List<Dye> things = known(Stream.of(recipe.parts(), left));
-        List<Uses.Salt> salts = Uses.each(Stream.concat(treatments.stream().flatMap(treatment ->
-                salts(treatment).stream()), things.stream().filter(Metals::bringsMetal).map(Uses.Salt::of)),
-                salt -> salt.thing().isPresent() ? salt.thing() : salt);
+        List<Uses.Salt> salts = salts(treatments, things);
         boolean dyebath = !bath.equals(Bath.UNSAID);
         boolean named = !bath.dye().isEmpty() || !left.isEmpty() || bath.extract().isPresent();
         boolean colours = dyebath || !salts.isEmpty()
@@ -78,11 +78,11 @@ public final class Care {
                 || things.stream().anyMatch(thing -> is(thing, Dye.Kind.DYE));
         boolean hot = isHot(recipe.heat()) || bath.extract().filter(extract -> isHot(extract.heat())).isPresent()
                 || treatments.stream().anyMatch(treatment -> isHot(treatment.heat()));
-        boolean sour = inBath.stream().anyMatch(thing -> is(thing, Dye.Kind.ACID));
-        boolean sourSteam = sour && isHot(recipe.heat()) || treatments.stream().anyMatch(treatment ->
-                isHot(treatment.heat()) && known(Stream.of(treatment.with())).stream()
-                        .anyMatch(thing -> is(thing, Dye.Kind.ACID)));
-        return new Uses(things, known(Stream.of(recipe.finish())), salts, hot, sourSteam, colours, dyebath && !named, vessel.map(pot -> new Uses.Pot(pot, sour)).stream().toList());
+        boolean sour = isSour(Stream.of(bath.dye(), bath.assistants(), left));
+        boolean sourSteam = sour && isHot(recipe.heat()) || treatments.stream()
+                .anyMatch(treatment -> isHot(treatment.heat()) && isSour(Stream.of(treatment.with())));
+        return new Uses(things, known(Stream.of(recipe.finish())), salts, hot, sourSteam, colours, dyebath && !named,
+                vessel.map(pot -> new Uses.Pot(pot, sour)).stream().toList());
     }
 
     /**
@@ -111,14 +111,25 @@ public final class Care {
     }
 
     private Optional<Bath> before(Bath bath, Set<String> seen) {
-        return bath.reuses().map(noted -> Ids.key(noted.value()))
-                .filter(seen::add).flatMap(id -> Optional.ofNullable(entries.get(id))).map(entry -> entry.recipe().bath());
+        return bath.reuses().map(noted -> Ids.key(noted.value())).filter(seen::add)
+                .flatMap(id -> Optional.ofNullable(entries.get(id))).map(entry -> entry.recipe().bath());
     }
 
     private List<Dye> known(Stream<List<Part>> parts) {
         List<Dye> found = parts.flatMap(List::stream)
                 .flatMap(part -> Optional.ofNullable(dyes.get(Ids.key(part.is().value()))).stream()).toList();
         return Uses.each(found.stream(), thing -> Ids.key(thing.id()));
+    }
+
+    private boolean isSour(Stream<List<Part>> parts) {
+        return known(parts).stream().anyMatch(thing -> is(thing, Dye.Kind.ACID));
+    }
+
+    /** Each metal once: what a mordant or iron bath is for tells more of a thing than its name alone. */
+    private List<Uses.Salt> salts(List<Recipe.Treatment> treatments, List<Dye> things) {
+        return Uses.each(Stream.concat(treatments.stream().flatMap(treatment -> salts(treatment).stream()),
+                things.stream().filter(Metals::bringsMetal).map(Uses.Salt::of)),
+                salt -> salt.thing().isPresent() ? salt.thing() : salt);
     }
 
     /** The metals of a mordant or iron bath, even where it does not name what brings them. */
@@ -132,7 +143,8 @@ public final class Care {
                 .map(Uses.Salt::of).map(salt -> iron ? salt.orIron() : salt).toList();
         Optional<Dye.Metal> metal = iron ? Optional.of(Dye.Metal.IRON) : Optional.empty();
         boolean named = brought.stream().anyMatch(salt -> !iron || salt.metal().equals(metal));
-        return named ? brought : Stream.concat(brought.stream(), Stream.of(new Uses.Salt(Optional.empty(), metal))).toList();
+        return named ? brought
+                : Stream.concat(brought.stream(), Stream.of(new Uses.Salt(Optional.empty(), metal))).toList();
     }
 
     private static boolean isHot(List<HeatStep> steps) {

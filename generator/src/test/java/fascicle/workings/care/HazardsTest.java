@@ -8,7 +8,6 @@ import fascicle.notebook.Edition;
 import fascicle.notebook.Vessel;
 import fascicle.workings.care.Hazard.Kind;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -25,6 +24,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class HazardsTest {
 
     private static final String PLAIN = "bath: {vessel: wide-pan, water: 2 L, dye: [{is: rain-blue, amount: 10 mL}]}";
+    private static final String SOUR = PLAIN.replace("]}", "], assistants: [{is: white-vinegar, amount: 60 mL}]}");
     private static final Set<Kind> OF_ANY_DYE = Set.of(Kind.GLOVES_AND_AIR, Kind.KITCHEN, Kind.FOOD, Kind.DRAIN);
 
     @TempDir
@@ -108,10 +108,9 @@ class HazardsTest {
     @Test
     void anAcidInTheHeatedBathGivesOffSharpSteamAndOneInAColdSoakDoesNot() {
         String heated = "\nheat: [{to: 88 °C, hold: 1 h}]";
-        assertTrue(kinds(room.uses(PLAIN.replace("]}", "], assistants: [{is: white-vinegar, amount: 60 mL}]}") + heated))
-                .contains(Kind.SOUR_STEAM));
-        assertFalse(kinds(room.uses(PLAIN + heated + "\npresoak: {water: 1 L, with: [{is: white-vinegar, amount: 60 mL}]}"))
-                .contains(Kind.SOUR_STEAM));
+        String presoak = "\npresoak: {water: 1 L, with: [{is: white-vinegar, amount: 60 mL}]}";
+        assertTrue(kinds(room.uses(SOUR + heated)).contains(Kind.SOUR_STEAM));
+        assertFalse(kinds(room.uses(PLAIN + heated + presoak)).contains(Kind.SOUR_STEAM));
     }
 
     @Test
@@ -155,8 +154,7 @@ class HazardsTest {
         assertEquals(List.of(material), all(Hazard.ThePotTakesPart.class, uses).stream()
                 .map(Hazard.ThePotTakesPart::material).toList());
         assertFalse(all(Hazard.ThePotTakesPart.class, uses).get(0).sour());
-        assertTrue(all(Hazard.ThePotTakesPart.class, room.uses(PLAIN.replace("wide-pan", vessel)
-                .replace("]}", "], assistants: [{is: white-vinegar, amount: 60 mL}]}"))).get(0).sour());
+        assertTrue(all(Hazard.ThePotTakesPart.class, room.uses(SOUR.replace("wide-pan", vessel))).get(0).sour());
         assertEquals(List.of(), all(Hazard.ThePotTakesPart.class, room.uses(PLAIN)));
     }
 
@@ -173,10 +171,10 @@ class HazardsTest {
 
     @Test
     void theGravestStandsFirst() {
-        List<Kind> found = new ArrayList<>(usual(room.uses(PLAIN + "\nheat: [{to: 88 °C}]\n"
-                + "before: [{as: mordant, water: 1 L, with: [{is: blue-stone, amount: 1 g}, {is: alum, amount: 1 g}]}]\n"
-                + "presoak: {water: 1 L, with: [{is: white-vinegar, amount: 60 mL}, {is: brick, amount: 1 g}]}")).stream()
-                .map(Hazard.Usual::kind).toList());
+        List<Kind> found = usual(room.uses(PLAIN + "\nheat: [{to: 88 °C}]\n"
+                + "before: [{as: mordant, water: 1 L, with: [{is: blue-stone, amount: 1 g}, {is: alum, amount: 1 g}]}]"
+                + "\npresoak: {water: 1 L, with: [{is: white-vinegar, amount: 60 mL}, {is: brick, amount: 1 g}]}"))
+                .stream().map(Hazard.Usual::kind).toList();
         assertEquals(found.stream().sorted().toList(), found);
         assertEquals(Kind.CHROME_OR_COPPER, found.get(0));
     }
@@ -184,7 +182,8 @@ class HazardsTest {
     @Test
     void everyEditionIsWarnedAlike() {
         String recipe = "bath: {vessel: iron-pan, water: 2 L, dye: [{is: smoke, amount: 1 g}]}\nheat: [{to: 88 °C}]\n"
-                + "before: [{as: mordant, water: 1 L, with: [{is: blue-stone, amount: 1 g}, {is: rusty-jar, amount: 1 mL}]}]";
+                + "before: [{as: mordant, water: 1 L, "
+                + "with: [{is: blue-stone, amount: 1 g}, {is: rusty-jar, amount: 1 mL}]}]";
         List<Hazard> studio = Hazards.of(room.uses(recipe));
         assertEquals(studio, Hazards.of(room.uses(recipe, Edition.STUDENTS)));
         assertEquals(studio, Hazards.of(room.uses(recipe, Edition.OPEN)));
