@@ -76,7 +76,7 @@ class BathPagesTest {
         String said = page(book(Edition.STUDIO), "2026-05-09-first").select("main").text();
         assertTrue(said.contains("pH, estimated about 4.1, cold or heated, the measured pH is 0.9 higher"), said);
         assertTrue(said.contains("Glass before diluted, times 2 Glass after diluted, times 1"), said);
-        assertTrue(said.contains("This is what left the bath, not what will stay"), said);
+        assertTrue(said.contains("It left the bath, which is not yet to stay"), said);
     }
 
     @Test
@@ -89,7 +89,10 @@ class BathPagesTest {
         String said = page.select("main").text();
         assertTrue(said.contains("So far this bath has served 3 batches"), said);
         assertTrue(said.contains("Brick about 0.6\u202fg left; about 0.4\u202fg lacking"), said);
-        assertTrue(said.contains("The second batch says nothing of the dye it left"), said);
+        assertFalse(said.contains("What the next batch needs"), "the pot has moved on to the third");
+        String last = page(book(Edition.STUDIO), "2026-05-11-third").select("main").text();
+        assertTrue(last.contains("What the next batch needs For another 50\u202fg of dry needles"), last);
+        assertTrue(last.contains("The second batch does not say what dye it left"), last);
     }
 
     @Test

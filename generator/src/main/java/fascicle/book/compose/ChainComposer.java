@@ -39,8 +39,14 @@ final class ChainComposer {
         return materials.chains().chain(entry).map(chain -> new BathChain(
                 words.say("chain.served", words.say("count.batches", chain.batches().size())),
                 chain.batches().stream().map(batch -> rung(batch, entry)).toList(),
-                materials.chains().standing(entry).map(this::facts).orElse(List.of()), facts(chain.next()),
-                nextFor(chain.batches().get(chain.batches().size() - 1).entry())));
+                materials.chains().standing(entry).map(this::facts).orElse(List.of()), next(chain, entry)));
+    }
+
+    /** The pot as it stands now is told where it stands: with the last batch. */
+    private Optional<BathChain.Next> next(Chain chain, EntryWorking entry) {
+        EntryWorking last = chain.batches().get(chain.batches().size() - 1).entry();
+        return last.equals(entry) ? Optional.of(new BathChain.Next(nextFor(last), facts(chain.next())))
+                : Optional.empty();
     }
 
     private String nextFor(EntryWorking last) {
@@ -54,10 +60,15 @@ final class ChainComposer {
         List<String> added = entry.bath().dye().stream().map(this::added).toList();
         lines.add(added.isEmpty() ? words.say("chain.nothing-added")
                 : words.say("chain.added", String.join(words.say("pieces"), added)));
-        lines.add(words.say("chain.taken-up", entry.uptake().filter(uptake -> uptake.low().isPresent())
-                .map(glasses::amount).orElseGet(() -> words.say("table.unknown"))));
-        batch.left().forEach(left -> lines.add(words.say("chain.left", left.called(),
-                amount(left.grams(), "g").orElseGet(() -> words.say("table.unknown")))));
+        entry.uptake().filter(uptake -> uptake.low().isPresent()).map(glasses::amount)
+                .ifPresent(taken -> lines.add(words.say("chain.taken-up", taken)));
+        boolean known = batch.left().stream().anyMatch(left -> amount(left.grams(), "g").isPresent());
+        if (!known) {
+            lines.add(words.say("chain.left-unknown"));
+        } else {
+            batch.left().forEach(left -> lines.add(words.say("chain.left", left.called(),
+                    amount(left.grams(), "g").orElseGet(() -> words.say("table.unknown")))));
+        }
         return new BathChain.Rung(colours.swatch(entry).small(), ways.entry(entry), entry.equals(page),
                 List.copyOf(lines));
     }

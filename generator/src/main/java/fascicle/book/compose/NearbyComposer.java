@@ -17,6 +17,9 @@ final class NearbyComposer {
 
     private static final int ALIKE = 5;
 
+    /** Beside the batches of a reused bath there are fewer, so that the page stays light enough for an old phone. */
+    private static final int ALIKE_BESIDE_BATCHES = 3;
+
     /** A page does not grow with the notebook: of many repeats the newest are named. */
     private static final int NAMED = 12;
 
@@ -36,7 +39,8 @@ final class NearbyComposer {
 
     /** What stands next to an entry. */
     Nearby of(EntryWorking working) {
-        return new Nearby(neighbours.alike(working, ALIKE).stream().map(alike -> alike(working, alike.entry())).toList(),
+        int most = materials.chains().chain(working).isPresent() ? ALIKE_BESIDE_BATCHES : ALIKE;
+        return new Nearby(neighbours.alike(working, most).stream().map(alike -> alike(working, alike.entry())).toList(),
                 working.colour().map(ColourFigures::lab).map(this::moreLike),
                 neighbours.previous(working).map(ways::entry), neighbours.next(working).map(ways::entry),
                 others(neighbours.repeats(working).map(Neighbours.Repeats::entries).orElse(List.of()), working),

@@ -1,6 +1,7 @@
 package fascicle.book.page;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One bath and the batches it served, of which a page's entry is one.
@@ -8,10 +9,17 @@ import java.util.List;
  * @param served how many batches it served so far, in a sentence
  * @param rungs the batches in order
  * @param found what stood in the pot when this entry came to it, and what it lacked; empty where the bath was fresh
- * @param next what stands in the pot now, and what another batch would need on top
- * @param nextFor what that batch is taken to be, in words
+ * @param next the bath as it stands now, on the page of the last batch
  */
-public record BathChain(String served, List<Rung> rungs, List<Fact> found, List<Fact> next, String nextFor) {
+public record BathChain(String served, List<Rung> rungs, List<Fact> found, Optional<Next> next) {
+
+    /**
+     * The next batch.
+     *
+     * @param like what it is taken to be, in words
+     * @param facts what stands in the pot now, and what that batch would need on top
+     */
+    public record Next(String like, List<Fact> facts) {}
 
     /**
      * One batch.
