@@ -77,8 +77,14 @@ public final class Plan {
         files.add(new File(theme.styleAddress(), theme.style()));
         theme.besideStyle().forEach(address -> files.add(new File(address, theme.fileBesideStyle(address))));
         plan.ask().start().ifPresent(start -> files.add(new File("plan.ics", utf8(Calendar.of(
-                ScheduledEvents.of(plan.schedule(), doings, start.toString()), stamp(start.toLocalDate()))))));
+                ScheduledEvents.of(plan.schedule(), this::pot, doings, start.toString()), stamp(start.toLocalDate()))))));
         return files;
+    }
+
+    /** A pot's letter, and what is in it: a phone shows no legend. */
+    private String pot(String name) {
+        return plan.batches().stream().filter(batch -> batch.potNames().contains(name)).findFirst()
+                .map(batch -> name + " " + batch.chosen().called()).orElse(name);
     }
 
     /** What the calendar says it was written at: the notebook's newest day, since the same plan gives the same bytes. */

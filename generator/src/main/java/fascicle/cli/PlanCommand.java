@@ -10,10 +10,8 @@ import fascicle.measure.Quantity;
 import fascicle.measure.UnreadableQuantity;
 import fascicle.notebook.Cover;
 import fascicle.notebook.Ids;
-import fascicle.notebook.Method;
 import fascicle.notebook.Notebook;
 import fascicle.notebook.Vessel;
-import fascicle.notebook.read.Suggestion;
 import fascicle.workings.Workings;
 import fascicle.workings.plan.Ask;
 import fascicle.workings.plan.DayPlan;
@@ -42,9 +40,9 @@ final class PlanCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "NOTEBOOK", description = "The notebook's folder.")
     private Path notebook = Path.of("");
 
-    @Parameters(index = "1..*", arity = "1..*", paramLabel = "METHOD",
-            description = "The ids of the methods, the first to be begun first.")
-    private List<String> methods = List.of();
+    @Parameters(index = "1..*", arity = "1..*", paramLabel = "METHOD-OR-ENTRY",
+            description = "The ids of methods, or of entries to be done again, the first to be begun first.")
+    private List<String> wanted = List.of();
 
     @Option(names = "--each", required = true, paramLabel = "WEIGHT",
             description = "The dry needles that each person dyes by each method, such as 15g.")
@@ -93,14 +91,14 @@ final class PlanCommand implements Callable<Integer> {
             plan.lines().forEach(terminal::print);
         }
         if (target != null) {
-            write(plan, target);
+            write(plan, sound, target);
         }
         return made.batches().isEmpty() ? Status.ERRORS : Status.DONE;
     }
 
-    private void write(Plan plan, Path folder) throws IOException {
+    private void write(Plan plan, Notebook sound, Path folder) throws IOException {
         try (Binding binding = Binding.open(folder, notebook, "plan")) {
-            plan.files(Theme.shipped(Cover.UNSAID.theme())).forEach(file -> {
+            plan.files(theme(sound)).forEach(file -> {
                 try {
                     binding.put(file.address(), file.bytes());
                 } catch (IOException disk) {
@@ -118,31 +116,26 @@ final class PlanCommand implements Callable<Integer> {
                 + (start.isEmpty() ? ". For a calendar say when work begins: --start 2026-06-13T09:00" : ""));
     }
 
+    /** The notebook's own theme where it comes with the program, else the usual one. */
+    private static Theme theme(Notebook sound) throws ThemeBroken {
+        String named = sound.cover().theme();
+        return Theme.shipped(Theme.isShipped(named) ? named : Cover.UNSAID.theme());
+    }
+
     private Ask ask(Notebook sound) {
         if (people < 1 || people > MOST_PEOPLE) {
             throw new WrongCall("“" + people + "” people cannot be planned for; name 1 to " + MOST_PEOPLE + ".");
         }
-        if (vessels.size() > 1 && vessels.size() != methods.size()) {
-            throw new WrongCall("There are " + methods.size() + " methods and " + vessels.size()
+        if (vessels.size() > 1 && vessels.size() != wanted.size()) {
+            throw new WrongCall("There are " + wanted.size() + " methods and " + vessels.size()
                     + " vessels; name one vessel for all, or one for each method.");
         }
-        List<Ask.Choice> choices = IntStream.range(0, methods.size())
-                .mapToObj(i -> new Ask.Choice(method(sound, methods.get(i)), vessel(sound, i))).toList();
-        if (choices.stream().map(Ask.Choice::method).map(Ids::key).distinct().count() < choices.size()) {
-            throw new WrongCall("A method is named twice; name each once.");
+        List<Ask.Choice> choices = IntStream.range(0, wanted.size())
+                .mapToObj(i -> new Ask.Choice(NamedRecipe.id(sound, wanted.get(i)), vessel(sound, i))).toList();
+        if (choices.stream().map(Ask.Choice::id).map(Ids::key).distinct().count() < choices.size()) {
+            throw new WrongCall("A method or entry is named twice; name each once.");
         }
         return new Ask(choices, grams(sound), people, minors, begins());
-    }
-
-    private String method(Notebook sound, String named) {
-        return sound.method(named).map(Method::id).orElseThrow(() -> {
-            List<String> known = sound.methods().stream().map(Method::id).toList();
-            String faulty = sound.missing().stream().filter(missing -> Ids.same(missing.what(), named)).findFirst()
-                    .map(missing -> "“" + named + "” has errors: " + String.join("; ", missing.why()) + ".").orElse("");
-            return new WrongCall(!faulty.isEmpty() ? faulty : "There is no method “" + named + "”"
-                    + Suggestion.of(named, known).map(near -> "; did you mean “" + near + "”?")
-                            .orElse("; there are " + String.join(", ", known) + "."));
-        });
     }
 
     private Optional<Vessel> vessel(Notebook sound, int place) {

@@ -1,18 +1,16 @@
 package fascicle.cli;
 
 import fascicle.book.batch.BatchWords;
+import fascicle.book.caution.CautionWords;
 import fascicle.book.data.Answers;
 import fascicle.book.words.Words;
 import fascicle.measure.Dimension;
 import fascicle.measure.Kitchen;
 import fascicle.measure.Quantity;
 import fascicle.measure.UnreadableQuantity;
-import fascicle.notebook.Ids;
 import fascicle.notebook.Notebook;
 import fascicle.notebook.Vessel;
-import fascicle.notebook.read.Suggestion;
 import fascicle.workings.Measuring;
-import fascicle.book.caution.CautionWords;
 import fascicle.workings.Scaled;
 import fascicle.workings.Workings;
 import fascicle.workings.care.Care;
@@ -65,23 +63,19 @@ final class ScaleCommand implements Callable<Integer> {
         double grams = grams(sound.cover().kitchen());
         Workings workings = Workings.of(sound);
         Measuring measuring = workings.measuring().in(kitchen(sound));
-        String asked = ofTag(sound).orElse(id);
-        Optional<Scaled> scaled = workings.scale(asked, grams, vessel(sound));
-        if (scaled.isEmpty()) {
-            terminal.say(whyNot(sound, asked));
-            return Status.ERRORS;
-        }
+        String asked = NamedRecipe.id(sound, id);
+        Scaled scaled = workings.scale(asked, grams, vessel(sound)).orElseThrow();
         if (isUnweighed(workings, asked)) {
             terminal.say("“" + asked + "” does not say what its own needles weighed, so only amounts in % owf can be "
                     + "worked out; give it a weight (“weight:” in an entry, “for:” in a method).");
         }
-        List<String> remarks = new BatchWords(measuring, Words.shipped()).remarks(scaled.get());
-        List<String> cautions = cautions(sound, asked, scaled.get());
+        List<String> remarks = new BatchWords(measuring, Words.shipped()).remarks(scaled);
+        List<String> cautions = cautions(sound, asked, scaled);
         if (json) {
-            terminal.print(Answers.scaled(scaled.get(), measuring,
+            terminal.print(Answers.scaled(scaled, measuring,
                     Stream.concat(remarks.stream(), cautions.stream()).toList()));
         } else {
-            ScaledWords.of(scaled.get(), title(sound, scaled.get()), measuring, remarks, cautions)
+            ScaledWords.of(scaled, title(sound, scaled), measuring, remarks, cautions)
                     .forEach(terminal::print);
         }
         return Status.DONE;
@@ -123,24 +117,5 @@ final class ScaleCommand implements Callable<Integer> {
                 .or(() -> read.method(asked).map(method -> method.recipe()))
                 .map(recipe -> CautionWords.of(Care.of(read).uses(recipe, scaled.vessel()), Words.shipped()))
                 .orElse(List.of());
-    }
-
-    private Optional<String> ofTag(Notebook read) {
-        return read.entries().stream().filter(entry -> entry.tag().filter(tag -> tag.value().equals(id)).isPresent())
-                .map(entry -> entry.id()).findFirst();
-    }
-
-    private String whyNot(Notebook read, String asked) {
-        return read.missing().stream().filter(missing -> Ids.same(missing.what(), asked)).findFirst()
-                .map(missing -> "“" + asked + "” has errors: " + String.join("; ", missing.why()) + ".")
-                .orElseGet(() -> "Nothing here is called “" + asked + "”; " + Suggestion.of(asked, names(read))
-                        .map(near -> "did you mean “" + near + "”?")
-                        .orElse("name an entry by its day and name, as in 2026-05-09-brick-half, by its tag, or a "
-                                + "method."));
-    }
-
-    private static List<String> names(Notebook read) {
-        return Stream.concat(read.entries().stream().map(entry -> entry.id()),
-                read.methods().stream().map(method -> method.id())).toList();
     }
 }

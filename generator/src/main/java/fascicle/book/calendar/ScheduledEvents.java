@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.UUID;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
 /** What of a schedule becomes an event: everything of known time, what one pot asks for at one time together. */
@@ -23,11 +24,13 @@ public final class ScheduledEvents {
      * The events of a schedule. Those that need a hand ring; damp needles ring when they should have been used.
      *
      * @param schedule the schedule; without a start it has no events
+     * @param called what a pot is called in words
      * @param doings stages in words
      * @param name what the schedule is known by, for events' ids
      * @return the events, in the schedule's order
      */
-    public static List<Event> of(Schedule schedule, Doings doings, String name) {
+    public static List<Event> of(Schedule schedule, UnaryOperator<String> called, Doings doings,
+            String name) {
         Map<String, List<Schedule.Due>> together = new LinkedHashMap<>();
         for (Schedule.Due due : schedule.due()) {
             begin(due).ifPresent(minutes ->
@@ -39,7 +42,7 @@ public final class ScheduledEvents {
             Optional<LocalDateTime> start = schedule.at(begin(first).orElseThrow());
             start.ifPresent(from -> events.add(new Event(uid(name, first.pot(), events.size()), from,
                     end(dues).stream().mapToObj(schedule::at).flatMap(Optional::stream).findFirst(),
-                    first.pot() + ": " + dues.stream().map(due -> doings.say(due.stage())).collect(Collectors.joining(". ")),
+                    called.apply(first.pot()) + ": " + dues.stream().map(due -> doings.say(due.stage())).collect(Collectors.joining(". ")),
                     "", dues.stream().anyMatch(due -> due.stage().kind().byHand()
                             || due.stage().kind() == Stage.Kind.KEEP))));
         }

@@ -63,7 +63,7 @@ final class LayingOut {
         for (Batch batch : plan.batches()) {
             Optional<Vessel> vessel = batch.whole().vessel();
             if (vessel.isEmpty()) {
-                say("lay-out.vessel-unsaid", batch.method().called());
+                say("lay-out.vessel-unsaid", batch.chosen().called());
             } else {
                 wanted.merge(vessel.get(), batch.pots(), Integer::sum);
             }
@@ -74,8 +74,8 @@ final class LayingOut {
 
     private void bin(Batch batch) {
         batch.whole().presoak().ifPresent(bin -> lines.add(figures.amount(bin.liquorMl(), "ml", bin.about())
-                .map(holds -> words.say("lay-out.bin", batch.method().called(), holds))
-                .orElseGet(() -> words.say("lay-out.bin-unknown", batch.method().called()))));
+                .map(holds -> words.say("lay-out.bin", batch.chosen().called(), holds))
+                .orElseGet(() -> words.say("lay-out.bin-unknown", batch.chosen().called()))));
     }
 
     private void gear() {

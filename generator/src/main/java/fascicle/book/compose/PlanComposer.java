@@ -22,6 +22,7 @@ import fascicle.workings.plan.DayPlan;
 import fascicle.workings.plan.Need;
 import fascicle.workings.plan.PotGroup;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -79,13 +80,13 @@ public final class PlanComposer {
     public SlipPage slips() {
         PlannedHours hours = new PlannedHours(plan, words, doings);
         List<SlipPage.Slip> slips = new ArrayList<>();
-        List<String> pots = hours.pots();
         for (Batch batch : plan.batches()) {
-            for (PotGroup group : batch.groups()) {
-                for (int pot = 0; pot < group.pots(); pot++) {
-                    String name = pots.get(slips.size());
-                    slips.add(new SlipPage.Slip(name, line(group), hours.of(name), tags(group)));
-                }
+            List<PotGroup> groups = batch.groups().stream()
+                    .flatMap(group -> Collections.nCopies(group.pots(), group).stream()).toList();
+            for (int pot = 0; pot < groups.size(); pot++) {
+                String name = batch.potNames().get(pot);
+                slips.add(new SlipPage.Slip(words.say("plan.lettered", name, batch.chosen().called()),
+                        inOne(groups.get(pot)), hours.of(name), tags(groups.get(pot))));
             }
         }
         return new SlipPage(frame(words.say("plan.slips")), List.copyOf(slips));
@@ -112,7 +113,7 @@ public final class PlanComposer {
 
     private List<String> refused() {
         return plan.refused().stream().flatMap(refused -> refused.why().stream().map(why ->
-                words.say("plan.refused", refused.method().called(), ClassWords.refusal(why, words)))).toList();
+                words.say("plan.refused", refused.chosen().called(), ClassWords.refusal(why, words)))).toList();
     }
 
     /** All pots together, and where there are several, one of each kind. */
@@ -136,7 +137,7 @@ public final class PlanComposer {
             return new Scaling.Row(first.step().map(step -> words.say("scaling.in", first.thing(), step))
                     .orElse(first.thing()), sheets.stream().map(sheet -> cell(sheet.rows().get(row))).toList());
         }).toList();
-        return new PlanPage.Measured(batch.method().called(), batch.groups().stream().map(this::line).toList(), titles,
+        return new PlanPage.Measured(words.say("plan.lettered", batch.letter(), batch.chosen().called()), batch.groups().stream().map(this::line).toList(), titles,
                 rows, remarks(batch));
     }
 
@@ -146,13 +147,14 @@ public final class PlanComposer {
     }
 
     private List<String> remarks(Batch batch) {
-        BatchWords said = new BatchWords(measuring, words);
+        BatchWords said = new BatchWords(measuring, batch::strength, words);
         Stream<String> ofBatch = batch.groups().stream().flatMap(group -> said.remarks(group.scaled()).stream()).distinct();
         Stream<String> made = batch.solutions().stream().map(solution -> words.say("plan.solution",
                 solution.part().called(), figures.weighed(solution.grams(), measuring.balance(),
                         solution.part().amountAbout()), figures.amount(solution.millilitres(), "ml", false),
                 Figures.atMost(solution.percent(), 1)));
-        return Stream.concat(made, ofBatch).toList();
+        Stream<String> open = batch.chosen().leavesDyeOpen() ? Stream.of(words.say("plan.dye-open")) : Stream.empty();
+        return Stream.of(open, made, ofBatch).flatMap(sentences -> sentences).toList();
     }
 
     /** What is in one pot. */
@@ -161,6 +163,10 @@ public final class PlanComposer {
         String grams = figures.amount(group.scaled().needlesGrams(), "g", false);
         return group.bundles() == 0 ? words.say("plan.pot-of-a-part", group.pots(), in, grams)
                 : words.say("plan.pot-of", group.pots(), in, words.say("plan.bundles", group.bundles()), grams);
+    }
+
+    private String inOne(PotGroup group) {
+        return line(new PotGroup(1, group.bundles(), group.scaled()));
     }
 
     private List<String> tags(PotGroup group) {

@@ -5,12 +5,17 @@ import fascicle.book.gist.Doings;
 import fascicle.book.page.PlanPage;
 import fascicle.book.words.Words;
 import fascicle.workings.clock.Schedule;
+import fascicle.workings.clock.Stage;
 import fascicle.workings.plan.DayPlan;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /** A planned day by the hour. */
 final class PlannedHours {
@@ -37,11 +42,6 @@ final class PlannedHours {
         return told(plan.schedule().due().stream().filter(due -> due.pot().equals(pot)).toList());
     }
 
-    /** The names of all pots, as they were planned. */
-    List<String> pots() {
-        return plan.pots();
-    }
-
     /** What the times rest on. */
     List<String> notes() {
         List<String> notes = new ArrayList<>();
@@ -61,20 +61,50 @@ final class PlannedHours {
         return Figures.hours(time.getHour() * 60 + time.getMinute());
     }
 
+    /** What several pots ask for at the same time stands in one line, and so does what one pot asks for at one time. */
     private List<PlanPage.Due> told(List<Schedule.Due> due) {
+        Map<List<Object>, List<Schedule.Due>> alike = new LinkedHashMap<>();
+        for (Schedule.Due one : due) {
+            Object when = time(one).isPresent() ? time(one) : one.pot();
+            alike.computeIfAbsent(List.of(when, one.stage().kind(), doings.say(one.stage()), one.until()),
+                    unused -> new ArrayList<>()).add(one);
+        }
         List<PlanPage.Due> told = new ArrayList<>();
         Optional<LocalDate> day = Optional.empty();
-        for (Schedule.Due one : due) {
-            Optional<LocalDateTime> at = one.from().stream().mapToObj(plan.schedule()::at).flatMap(Optional::stream)
-                    .findFirst();
-            String when = one.from().isEmpty() ? words.say("clock.then") : when(one.from().getAsDouble());
-            String roughly = one.from().isPresent() && one.stage().from().about() ? words.say("about", when) : when;
-            boolean newDay = at.isPresent() && !at.map(LocalDateTime::toLocalDate).equals(day);
-            day = at.isPresent() ? at.map(LocalDateTime::toLocalDate) : day;
-            told.add(new PlanPage.Due(newDay ? words.say("plan.day-and-hour", figures.date(day.orElseThrow()), roughly)
-                    : roughly, one.pot(), doings.say(one.stage()), length(one)));
+        for (List<Schedule.Due> together : alike.values()) {
+            Schedule.Due one = together.get(0);
+            Optional<LocalDate> date = time(one).stream().mapToObj(plan.schedule()::at).flatMap(Optional::stream)
+                    .map(LocalDateTime::toLocalDate).findFirst();
+            boolean newDay = date.isPresent() && !date.equals(day);
+            day = date.isPresent() ? date : day;
+            String pots = together.stream().map(Schedule.Due::pot).collect(Collectors.joining(words.say("pieces")));
+            String when = newDay ? words.say("plan.day-and-hour", figures.date(day.orElseThrow()), hour(one)) : hour(one);
+            add(told, new PlanPage.Due(when, pots, words.say("sentence", doings.say(one.stage())), length(one)));
         }
         return List.copyOf(told);
+    }
+
+    private void add(List<PlanPage.Due> told, PlanPage.Due due) {
+        int last = told.size() - 1;
+        boolean sameTime = last >= 0 && told.get(last).pot().equals(due.pot()) && told.get(last).length().isEmpty()
+                && (told.get(last).when().equals(due.when()) || told.get(last).when().endsWith(", " + due.when()));
+        if (sameTime) {
+            PlanPage.Due before = told.remove(last);
+            told.add(new PlanPage.Due(before.when(), due.pot(), before.doing() + " " + due.doing(), due.length()));
+        } else {
+            told.add(due);
+        }
+    }
+
+    /** When there is something to be told: of what keeps, when it should have been used. */
+    private static OptionalDouble time(Schedule.Due due) {
+        return due.stage().kind() == Stage.Kind.KEEP ? due.until() : due.from();
+    }
+
+    private String hour(Schedule.Due due) {
+        boolean about = due.stage().kind() == Stage.Kind.KEEP ? due.stage().until().about() : due.stage().from().about();
+        return time(due).stream().mapToObj(this::when).map(hour -> about ? words.say("about", hour) : hour).findFirst()
+                .orElseGet(() -> words.say("clock.then"));
     }
 
     private String when(double minutes) {
@@ -82,7 +112,7 @@ final class PlannedHours {
     }
 
     private Optional<String> length(Schedule.Due due) {
-        if (due.from().isEmpty() || due.until().isEmpty() || due.until().getAsDouble() <= due.from().getAsDouble()) {
+        if (due.stage().kind() == Stage.Kind.KEEP || due.from().isEmpty() || due.until().isEmpty() || due.until().getAsDouble() <= due.from().getAsDouble()) {
             return Optional.empty();
         }
         String lasting = Figures.hours(due.until().getAsDouble() - due.from().getAsDouble());

@@ -57,7 +57,7 @@ public final class PlanJson {
             json.number("bundles", plan.bundles());
             json.items("methods", plan.batches(), this::method);
             json.items("refused", plan.refused(), refused -> {
-                json.text("method", refused.method().id());
+                json.text("of", refused.chosen().id());
                 json.texts("why", refused.why().stream().map(why -> ClassWords.refusal(why, words)).toList());
             });
             json.items("needs", plan.needs(), this::need);
@@ -81,8 +81,10 @@ public final class PlanJson {
     }
 
     private void method(Batch batch) {
-        json.text("method", batch.method().id());
-        json.text("title", batch.method().called());
+        json.text("letter", batch.letter());
+        json.text("of", batch.chosen().id());
+        json.text("title", batch.chosen().called());
+        json.yes("dye_left_open", batch.chosen().leavesDyeOpen());
         json.number("pots", batch.pots());
         json.object("whole", () -> batches.write(batch.besideSolutions(batch.whole())));
         json.items("each_pot", batch.groups(), group -> pot(batch, group));

@@ -39,7 +39,7 @@ public final class Theme {
     /** The templates a theme has: one for each kind of page, the frame they share, and swatches side by side. */
     static final Set<String> TEMPLATES = new TreeSet<>(Set.of("frame.ftlh", "cover.ftlh", "entries.ftlh", "entry.ftlh",
             "groups.ftlh", "group.ftlh", "about.ftlh", "look-up.ftlh", "swatches.ftlh", "grid.ftlh", "ladders.ftlh",
-            "repeats.ftlh", "string.ftlh", "shelf.ftlh"));
+            "repeats.ftlh", "string.ftlh", "shelf.ftlh", "plan.ftlh", "slip.ftlh"));
 
     /** The style a theme has. */
     static final String STYLE = "style.css";

@@ -8,8 +8,8 @@ import java.util.Optional;
 /**
  * What is to be planned.
  *
- * @param choices the methods, the first to be begun first
- * @param gramsEach dry needles that each person dyes by each method, g; above 0
+ * @param choices the methods or entries, the first to be begun first
+ * @param gramsEach dry needles that each person dyes by each of them, g; above 0
  * @param people how many people; 1 or more
  * @param minors whether anyone among them is under eighteen
  * @param start when work begins; nothing where that is open
@@ -17,17 +17,17 @@ import java.util.Optional;
 public record Ask(List<Choice> choices, double gramsEach, int people, boolean minors, Optional<LocalDateTime> start) {
 
     /**
-     * A method, and what it is done in.
+     * A method, or an entry to be done again, and what it is done in.
      *
-     * @param method its id, in any case
-     * @param vessel what its bath stands in; nothing for the method's own
+     * @param id its id, in any case
+     * @param vessel what its bath stands in; nothing for its own
      */
-    public record Choice(String method, Optional<Vessel> vessel) {}
+    public record Choice(String id, Optional<Vessel> vessel) {}
 
     /**
      * What is to be planned.
      *
-     * @throws IllegalArgumentException if there is no method, no weight or nobody
+     * @throws IllegalArgumentException if there is nothing to do, no weight or nobody
      */
     public Ask {
         if (choices.isEmpty() || !(gramsEach > 0) || !Double.isFinite(gramsEach) || people < 1) {

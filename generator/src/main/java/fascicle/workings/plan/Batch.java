@@ -1,22 +1,23 @@
 package fascicle.workings.plan;
 
-import fascicle.notebook.Method;
 import fascicle.notebook.Part;
 import fascicle.workings.PartFigures;
 import fascicle.workings.Scaled;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
- * What is done by one method.
+ * What is done by one method or entry.
  *
- * @param method the method
+ * @param letter what its pots are called by: A for the first, whose pots are A1, A2 …
+ * @param chosen the method or entry
  * @param groups its pots
  * @param whole the quantities of all pots together
  * @param solutions what the teacher makes ahead, for all pots together
  */
-public record Batch(Method method, List<PotGroup> groups, Scaled whole, List<Solution> solutions) {
+public record Batch(String letter, Chosen chosen, List<PotGroup> groups, Scaled whole, List<Solution> solutions) {
 
     /**
      * How many pots, as far as anybody knows.
@@ -25,6 +26,16 @@ public record Batch(Method method, List<PotGroup> groups, Scaled whole, List<Sol
      */
     public int pots() {
         return groups.stream().mapToInt(PotGroup::pots).sum();
+    }
+
+    /**
+     * What its pots are called.
+     *
+     * @return such as A1 and A2, in the order of the groups; A alone where there is one
+     */
+    public List<String> potNames() {
+        return pots() == 1 ? List.of(letter)
+                : IntStream.rangeClosed(1, pots()).mapToObj(number -> letter + number).toList();
     }
 
     /**

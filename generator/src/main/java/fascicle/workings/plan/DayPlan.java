@@ -4,9 +4,9 @@ import fascicle.bath.Magnitude;
 import fascicle.notebook.Cover;
 import fascicle.notebook.Dye;
 import fascicle.notebook.Ids;
-import fascicle.notebook.Method;
 import fascicle.notebook.NeedleLot;
 import fascicle.notebook.Notebook;
+import fascicle.workings.EntryWorking;
 import fascicle.workings.MethodWorking;
 import fascicle.workings.PartFigures;
 import fascicle.workings.Scaled;
@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -32,21 +33,20 @@ import java.util.stream.Collectors;
  * @param refused what may not be planned, and why
  * @param needs what it takes of each dye and assistant, in the order of the work
  * @param lots needle lots, and whether each alone has enough for everyone, as far as that is known
- * @param pots the names of all pots, in the order of the batches and of their groups
  * @param schedule everything by the clock, on a stove with room for two pots
  * @param uses what is used, for cautions
  * @param duties what the teacher does of it
  */
 public record DayPlan(Ask ask, List<Batch> batches, List<Refused> refused, List<Need> needs, List<Lot> lots,
-        List<String> pots, Schedule schedule, Uses uses, List<ClassRules.Duty> duties) {
+        Schedule schedule, Uses uses, List<ClassRules.Duty> duties) {
 
     /**
-     * A method that may not be planned.
+     * What may not be planned.
      *
-     * @param method the method
+     * @param chosen the method or entry
      * @param why each reason
      */
-    public record Refused(Method method, List<ClassRules.Refusal> why) {}
+    public record Refused(Chosen chosen, List<ClassRules.Refusal> why) {}
 
     /**
      * A needle lot.
@@ -61,7 +61,7 @@ public record DayPlan(Ask ask, List<Batch> batches, List<Refused> refused, List<
      *
      * @param workings of the studio's notebook
      * @param ask what is to be planned
-     * @return the plan; methods that the notebook does not have are left out
+     * @return the plan; what the notebook does not have is left out
      */
     public static DayPlan of(Workings workings, Ask ask) {
         return new Planner(workings, ask).plan();
@@ -104,47 +104,55 @@ public record DayPlan(Ask ask, List<Batch> batches, List<Refused> refused, List<
         }
 
         DayPlan plan() {
-            ask.choices().forEach(choice -> workings.method(choice.method()).ifPresent(method -> plan(method, choice)));
+            ask.choices().forEach(choice -> chosen(choice.id()).ifPresent(chosen -> plan(chosen, choice)));
             Schedule schedule = ask.start().map(start -> Schedule.of(pots, start)).orElseGet(() -> Schedule.of(pots));
             List<ClassRules.Duty> duties = ask.isClass() ? ClassRules.of(uses, ask.minors()).duties() : List.of();
-            return new DayPlan(ask, List.copyOf(batches), List.copyOf(refused), needs(), lots(),
-                    pots.stream().map(Schedule.Pot::name).toList(), schedule, uses, duties);
+            return new DayPlan(ask, List.copyOf(batches), List.copyOf(refused), needs(), lots(), schedule, uses, duties);
         }
 
-        private void plan(MethodWorking method, Ask.Choice choice) {
-            String id = method.method().id();
+        private Optional<Chosen> chosen(String id) {
+            return workings.entry(id).map(EntryWorking::entry)
+                    .map(entry -> new Chosen(entry.id(), entry.called(), entry.recipe()))
+                    .or(() -> workings.method(id).map(MethodWorking::method)
+                            .map(method -> new Chosen(method.id(), method.called(), method.recipe())));
+        }
+
+        private void plan(Chosen chosen, Ask.Choice choice) {
             List<PotGroup> groups = Potting.of(ask.people(), ask.gramsEach(),
-                    grams -> workings.scale(id, grams, choice.vessel()).orElseThrow());
+                    grams -> workings.scale(chosen.id(), grams, choice.vessel()).orElseThrow());
             Scaled whole = Totals.of(groups);
-            Uses used = care.uses(method.method().recipe(), whole.vessel());
+            Uses used = care.uses(chosen.recipe(), whole.vessel());
             List<ClassRules.Refusal> why = ask.isClass() ? ClassRules.of(used, ask.minors()).refusals() : List.of();
             if (!why.isEmpty()) {
-                refused.add(new Refused(method.method(), why));
+                refused.add(new Refused(chosen, why));
                 return;
             }
-            Batch batch = new Batch(method.method(), groups, whole, solutions(whole, used));
+            Batch batch = new Batch(letter(batches.size()), chosen, groups, whole, solutions(whole, used));
             batches.add(batch);
             uses = uses.plus(used);
-            int number = 0;
             for (PotGroup group : groups) {
-                Clock clock = clock(method, group.scaled());
+                Clock clock = clock(chosen, group.scaled());
                 for (int pot = 0; pot < group.pots(); pot++) {
-                    number++;
-                    pots.add(new Schedule.Pot(named(method.method(), number, batch.pots()), clock));
+                    pots.add(new Schedule.Pot(batch.potNames().get(numbered(batch)), clock));
                 }
             }
         }
 
-        private Clock clock(MethodWorking method, Scaled scaled) {
-            return Clock.of(Work.of(method, cover).with(scaled.liquorMl(), scaled.before(), scaled.after()),
-                    ask.start().map(start -> start.toLocalTime()).orElse(Clock.USUAL_START));
+        /** How many pots of a batch stand in the plan already. */
+        private int numbered(Batch batch) {
+            return (int) pots.stream().filter(pot -> batch.potNames().contains(pot.name())).count();
         }
 
-        /** Two methods may have one title, and one method several pots. */
-        private String named(Method method, int pot, int of) {
-            boolean again = ask.choices().stream().map(Ask.Choice::method).flatMap(id -> workings.method(id).stream())
-                    .filter(other -> other.method().called().equals(method.called())).count() > 1;
-            return method.called() + (again ? " (" + method.id() + ")" : "") + (of == 1 ? "" : " " + pot + "/" + of);
+        /** A to Z, then AA, AB and so on. */
+        private static String letter(int place) {
+            return (place < 26 ? "" : letter(place / 26 - 1)) + (char) ('A' + place % 26);
+        }
+
+        private Clock clock(Chosen chosen, Scaled scaled) {
+            Work work = workings.entry(chosen.id()).map(entry -> Work.of(entry, cover))
+                    .or(() -> workings.method(chosen.id()).map(method -> Work.of(method, cover))).orElseThrow();
+            return Clock.of(work.with(scaled.liquorMl(), scaled.before(), scaled.after()),
+                    ask.start().map(start -> start.toLocalTime()).orElse(Clock.USUAL_START));
         }
 
         private List<Solution> solutions(Scaled scaled, Uses used) {
