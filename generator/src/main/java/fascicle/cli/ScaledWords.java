@@ -32,14 +32,14 @@ final class ScaledWords {
             List<String> cautions) {
         ScaledWords said = new ScaledWords(scaled, measuring);
         said.say(title);
-        said.list("batch.mind", remarks);
-        said.list("heading.caution", cautions);
+        said.list("Mind", remarks);
+        said.list("Caution", cautions);
         return said.lines;
     }
 
     private void list(String heading, List<String> sentences) {
         if (!sentences.isEmpty()) {
-            lines.add(words.say(heading));
+            lines.add(heading);
             sentences.forEach(sentence -> lines.add("  " + sentence));
         }
     }

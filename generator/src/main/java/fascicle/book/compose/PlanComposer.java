@@ -86,10 +86,10 @@ public final class PlanComposer {
             for (int pot = 0; pot < groups.size(); pot++) {
                 String name = batch.potNames().get(pot);
                 slips.add(new SlipPage.Slip(words.say("plan.lettered", name, batch.chosen().called()),
-                        inOne(groups.get(pot)), hours.of(name), tags(groups.get(pot))));
+                        inOne(groups.get(pot)), amounts(batch, groups.get(pot)), hours.of(name), tags(groups.get(pot))));
             }
         }
-        return new SlipPage(frame(words.say("plan.slips")), List.copyOf(slips));
+        return new SlipPage(frame(words.say("plan.slips")), List.copyOf(slips), CautionWords.of(plan.uses(), words));
     }
 
     private Frame frame(String title) {
@@ -132,11 +132,9 @@ public final class PlanComposer {
         PartWords parts = new PartWords(measuring, batch::strength, words);
         List<BatchSheet> sheets = columns.stream().map(batch::besideSolutions)
                 .map(scaled -> BatchSheet.of(scaled, parts, words)).toList();
-        List<Scaling.Row> rows = IntStream.range(0, sheets.get(0).rows().size()).mapToObj(row -> {
-            BatchSheet.Row first = sheets.get(0).rows().get(row);
-            return new Scaling.Row(first.step().map(step -> words.say("scaling.in", first.thing(), step))
-                    .orElse(first.thing()), sheets.stream().map(sheet -> cell(sheet.rows().get(row))).toList());
-        }).toList();
+        List<Scaling.Row> rows = IntStream.range(0, sheets.get(0).rows().size())
+                .mapToObj(row -> new Scaling.Row(thing(sheets.get(0).rows().get(row)),
+                        sheets.stream().map(sheet -> cell(sheet.rows().get(row))).toList())).toList();
         return new PlanPage.Measured(words.say("plan.lettered", batch.letter(), batch.chosen().called()), batch.groups().stream().map(this::line).toList(), titles,
                 rows, remarks(batch));
     }
@@ -163,6 +161,17 @@ public final class PlanComposer {
         String grams = figures.amount(group.scaled().needlesGrams(), "g", false);
         return group.bundles() == 0 ? words.say("plan.pot-of-a-part", group.pots(), in, grams)
                 : words.say("plan.pot-of", group.pots(), in, words.say("plan.bundles", group.bundles()), grams);
+    }
+
+    /** What goes into one pot, in the order of the sheet. */
+    private List<String> amounts(Batch batch, PotGroup group) {
+        return BatchSheet.of(batch.besideSolutions(group.scaled()), new PartWords(measuring, batch::strength, words), words)
+                .rows().stream().map(row -> words.say("plan.amount", thing(row), String.join(words.say("pieces"),
+                        cell(row).isEmpty() ? List.of(words.say("table.unknown")) : cell(row)))).toList();
+    }
+
+    private String thing(BatchSheet.Row row) {
+        return row.step().map(step -> words.say("scaling.in", row.thing(), step)).orElse(row.thing());
     }
 
     private String inOne(PotGroup group) {

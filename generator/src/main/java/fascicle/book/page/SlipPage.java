@@ -7,8 +7,9 @@ import java.util.List;
  *
  * @param frame what stands round them
  * @param slips the slips
+ * @param cautions what may hurt someone
  */
-public record SlipPage(Frame frame, List<Slip> slips) implements Page {
+public record SlipPage(Frame frame, List<Slip> slips, List<String> cautions) implements Page {
 
     @Override
     public String template() {
@@ -20,8 +21,9 @@ public record SlipPage(Frame frame, List<Slip> slips) implements Page {
      *
      * @param pot which pot
      * @param said what is in it, in a line
+     * @param amounts what goes into it, thing by thing
      * @param steps what is done, with the hour it is planned for
      * @param tags how many bundles want a tag, each with its weight; so many lines to fill in
      */
-    public record Slip(String pot, String said, List<PlanPage.Due> steps, List<String> tags) {}
+    public record Slip(String pot, String said, List<String> amounts, List<PlanPage.Due> steps, List<String> tags) {}
 }

@@ -69,7 +69,7 @@ class ScheduledEventsTest {
     }
 
     private static List<Event> events(Schedule schedule) {
-        return ScheduledEvents.of(schedule, new Doings(Words.shipped(), id -> id.equals("salt") ? "Table salt" : id),
+        return ScheduledEvents.of(schedule, pot -> pot, new Doings(Words.shipped(), id -> id.equals("salt") ? "Table salt" : id),
                 "simmer");
     }
 

@@ -1,0 +1,252 @@
+package fascicle.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fascicle.notebook.WrittenNotebook;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** A class on Saturday: what to lay out, weigh and heat, against the shelf, by the clock. Worked by hand throughout. */
+class PlanTest {
+
+    @TempDir
+    private Path folder;
+
+    private Path notebook;
+
+    @BeforeEach
+    void write() {
+        notebook = folder.resolve("notebook");
+        WrittenNotebook.small(notebook)
+                .with("notebook.yaml", "form: 1\ntitle: A school of dyeing\nkitchen: metric\nbalance: 0.1 g\n"
+                        + "damp-keeps: 3 days\nwater: {alkalinity: 0 mg/L}\n")
+                .with("needles/plenty.md", "---\ntitle: Plenty\nweight: 300 g\n---\n")
+                .with("dyes/brick.md", """
+                        ---
+                        title: Brick
+                        kind: dye
+                        form: powder
+                        level-tsp: {weight: 3.1 g}
+                        pack: {holds: 2 g, price: 4}
+                        bought: [{on: 2026-01-01, packs: 1}]
+                        ---
+                        """)
+                .with("dyes/blue-stone.md", "---\ntitle: Blue stone\nkind: mordant\nform: crystals\nmetal: copper\n---\n")
+                .with("dyes/iron-water.md", "---\ntitle: Iron water\nkind: mordant\nform: liquid\nmetal: iron\n---\n")
+                .with("methods/class-brick.md", """
+                        ---
+                        title: Brick for a class
+                        for: 50 g
+                        presoak: {water: 5 L, with: [{is: white-vinegar, amount: 200 mL}], for: 1 h}
+                        bath:
+                          vessel: wide-pan
+                          water: 3 L
+                          dye: [{is: brick, amount: 2 % owf}]
+                          assistants: [{is: salt, amount: 40 g}, {is: white-vinegar, amount: 60 mL}]
+                        heat: [{to: 88 °C, over: 30 min, hold: 2 h}]
+                        cool: 3 h
+                        rinse: before-drying
+                        dry: 1 day
+                        ---
+                        """)
+                .with("methods/copper.md", """
+                        ---
+                        for: 50 g
+                        before: [{as: mordant, water: 2 L, with: [{is: blue-stone, amount: 2 % owf}]}]
+                        bath: {vessel: wide-pan, water: 2 L}
+                        ---
+                        """)
+                .with("methods/iron.md", """
+                        ---
+                        title: Iron dip
+                        for: 50 g
+                        bath: {vessel: wide-pan, water: 2 L, dye: [{is: brick, amount: 1 % owf}]}
+                        after: [{as: iron, water: 2 L, with: [{is: iron-water, amount: 20 mL}]}]
+                        ---
+                        """)
+                .with("days/2026-05-09/pot.md", """
+                        ---
+                        title: Brick pot
+                        tag: 41
+                        needles: {lot: plenty, weight: 40 g}
+                        bath: {vessel: wide-pan, water: 2 L, dye: [{is: brick, amount: 0.4 g}]}
+                        ---
+                        """);
+    }
+
+    private Call plan(String... call) {
+        return Call.of(Stream.concat(Stream.of("plan", notebook), Stream.of(call)).toArray());
+    }
+
+    private JsonNode planned(String... call) {
+        return JsonMapper.shared().readTree(plan(Stream.concat(Stream.of(call), Stream.of("--json"))
+                .toArray(String[]::new)).ends(0).out());
+    }
+
+    @Test
+    void aClassOfEight() {
+        JsonNode plan = planned("class-brick", "--each", "15g", "--people", "8", "--start", "2026-06-13T09:00");
+        assertEquals(120, plan.get("needles_g").asDouble());
+        assertEquals(8, plan.get("bundles").asInt());
+        JsonNode method = plan.get("methods").get(0);
+        JsonNode whole = method.get("whole");
+        // 3060 mL on 50 g, so 7344 mL on 120 g; with 240 mL of needles it fills the pan of 11.08 L to 68 %.
+        assertEquals(7344, whole.get("liquor_ml").asDouble(), 1e-6);
+        assertEquals(1, method.get("pots").asInt());
+        assertEquals(100 * 7584 / (42 * 28 * 12 * Math.PI / 4), whole.get("filled_percent").asDouble(), 1e-6);
+        // 2 % of 120 g are 2.4 g: 240 mL of a 1 % solution, which is less than a tenth of the liquor.
+        assertEquals(2.4, whole.get("parts").get(0).get("g").asDouble(), 1e-6);
+        assertEquals(1, method.get("solutions").get(0).get("percent").asDouble());
+        assertEquals(240, method.get("solutions").get(0).get("ml").asDouble(), 1e-6);
+        assertEquals(96, whole.get("parts").get(1).get("g").asDouble(), 1e-6);
+        assertEquals(144, whole.get("parts").get(2).get("ml").asDouble(), 1e-6);
+        // 7344 less 144 of vinegar and 240 of solution.
+        assertEquals(6960, whole.get("water_ml").asDouble(), 1e-6);
+        assertEquals(12_000, whole.get("presoak").get("water_ml").asDouble(), 1e-6);
+        assertEquals(480, whole.get("presoak").get("with").get(0).get("ml").asDouble(), 1e-6);
+    }
+
+    @Test
+    void againstTheShelf() {
+        JsonNode needs = planned("class-brick", "--each", "15g", "--people", "8").get("needs");
+        JsonNode brick = needs.valueStream().filter(need -> need.get("is").asString().equals("brick")).findFirst()
+                .orElseThrow();
+        // 2 g were bought and 0.4 g used.
+        assertEquals(1.6, brick.get("left").asDouble(), 1e-6);
+        assertEquals(-0.8, brick.get("after").asDouble(), 1e-6);
+        assertTrue(brick.get("too_little").asBoolean());
+        JsonNode vinegar = needs.get(0);
+        assertEquals("white-vinegar", vinegar.get("is").asString());
+        assertEquals(624, vinegar.get("ml").asDouble(), 1e-6);
+        assertTrue(vinegar.get("left").isNull(), "nobody said what was bought");
+        JsonNode lots = planned("class-brick", "--each", "15g", "--people", "8").get("lots");
+        assertEquals("yes", lots.get(0).get("enough").asString(), "260 g are left of Plenty");
+    }
+
+    @Test
+    void byTheClock() {
+        JsonNode clock = planned("class-brick", "--each", "15g", "--people", "8", "--start", "2026-06-13T09:00")
+                .get("clock");
+        List<String> told = clock.valueStream().map(due -> due.get("kind").asString() + " " + due.get("at").asString())
+                .toList();
+        assertEquals(List.of("soak 2026-06-13T09:00", "out 2026-06-13T10:00", "on 2026-06-13T10:00",
+                "rise 2026-06-13T10:00", "hold 2026-06-13T10:30", "off 2026-06-13T12:30", "cool 2026-06-13T12:30",
+                "out 2026-06-13T15:30", "rinse 2026-06-13T15:30", "dry 2026-06-13T15:30"), told.subList(0, 10));
+    }
+
+    /** 62 mL to a gram, needles included, and 8313 mL in a pan: four bundles of 30 g, not five. */
+    @ParameterizedTest
+    @CsvSource({"8, 2, 4, 2, 0, 0", "7, 2, 4, 1, 3, 1", "9, 3, 3, 3, 0, 0", "5, 2, 3, 1, 2, 1"})
+    void bundlesStayWhole(int people, int pots, int fuller, int ofThem, int less, int ofThose) {
+        JsonNode method = planned("class-brick", "--each", "30 g", "--people", String.valueOf(people)).get("methods").get(0);
+        assertEquals(pots, method.get("pots").asInt());
+        JsonNode groups = method.get("each_pot");
+        assertEquals(fuller, groups.get(0).get("bundles").asInt());
+        assertEquals(ofThem, groups.get(0).get("pots").asInt());
+        assertEquals(ofThose == 0 ? 1 : 2, groups.size());
+        if (ofThose > 0) {
+            assertEquals(less, groups.get(1).get("bundles").asInt());
+            assertEquals(ofThose, groups.get(1).get("pots").asInt());
+        }
+        assertEquals(people * 30 * 61.2, method.get("whole").get("liquor_ml").asDouble(), 1e-6);
+        assertEquals(fuller * 30 * 61.2, groups.get(0).get("quantities").get("liquor_ml").asDouble(), 1e-6);
+    }
+
+    @Test
+    void aBundleTooLargeForOnePotIsPartedEqually() {
+        JsonNode group = planned("class-brick", "--each", "200 g", "--people", "2").get("methods").get(0).get("each_pot").get(0);
+        assertEquals(4, group.get("pots").asInt());
+        assertEquals(100, group.get("quantities").get("needles_g").asDouble());
+    }
+
+    @Test
+    void theMakerAloneWeighsHerPowder() {
+        JsonNode plan = planned("class-brick", "--each", "60 g");
+        assertEquals(0, plan.get("methods").get(0).get("solutions").size());
+        assertEquals(0, plan.get("duties").size());
+        assertEquals(1.2, plan.get("methods").get(0).get("whole").get("parts").get(0).get("g").asDouble(), 1e-6);
+        assertEquals(1, planned("copper", "--each", "60 g").get("methods").size(), "her copper is her own affair");
+    }
+
+    @Test
+    void copperIsNeverPlannedForAClassAndIronNotForMinors() {
+        JsonNode plan = planned("copper", "class-brick", "iron", "--each", "15 g", "--people", "3");
+        assertEquals(List.of("copper"), plan.get("refused").valueStream().map(one -> one.get("of").asString()).toList());
+        assertEquals(2, plan.get("methods").size());
+        JsonNode minors = planned("class-brick", "iron", "--each", "15 g", "--people", "3", "--minors");
+        assertEquals(List.of("iron"), minors.get("refused").valueStream().map(one -> one.get("of").asString()).toList());
+        Call nothing = plan("copper", "--each", "15 g", "--people", "3").ends(1);
+        assertTrue(nothing.out().contains("copper is not planned: "), nothing.out());
+    }
+
+    @Test
+    void anEntryIsDoneAgainByItsTag() {
+        JsonNode plan = planned("41", "--each", "20 g", "--people", "2");
+        assertEquals("2026-05-09-pot", plan.get("methods").get(0).get("of").asString());
+        assertEquals(0.4, plan.get("methods").get(0).get("whole").get("parts").get(0).get("g").asDouble(), 1e-6);
+    }
+
+    @Test
+    void theSheetTheSlipsTheCalendarAndTheDataAreWritten() throws IOException {
+        Path target = folder.resolve("saturday");
+        plan("class-brick", "--each", "15g", "--people", "8", "--start", "2026-06-13T09:00", "--to", target.toString())
+                .ends(0).says("Open: ");
+        Document sheet = Jsoup.parse(Files.readString(target.resolve("plan.html")));
+        String said = sheet.text().replace('\u202f', ' ');
+        assertTrue(said.contains("8 people, 15 g of dry needles each"), said);
+        assertTrue(said.contains("240 mL of 1 % stock"), said);
+        assertTrue(said.contains("too little on the shelf"), said);
+        assertTrue(said.contains("Lots with enough for everyone: Plenty (260 g left)"), said);
+        assertTrue(said.contains("The label on the pack, local rules and licensed practice come before anything"), said);
+        Document slips = Jsoup.parse(Files.readString(target.resolve("slip.html")));
+        assertEquals(8, slips.select("table.blank").last().select("tbody tr").size(), "a line for each tag");
+        assertTrue(slips.text().contains("Hot liquor"), "students see cautions on the slip too");
+        String calendar = Files.readString(target.resolve("plan.ics"));
+        assertTrue(calendar.contains("DTSTART:20260613T100000\r\n"), calendar);
+        assertEquals(plan("class-brick", "--each", "15g", "--people", "8", "--start", "2026-06-13T09:00", "--json").out(),
+                Files.readString(target.resolve("plan.json")));
+        assertTrue(Files.exists(target.resolve(sheet.select("link[rel=stylesheet]").attr("href"))));
+    }
+
+    @Test
+    void aPlanNeverReplacesABook() {
+        Path book = folder.resolve("book");
+        Call.of("publish", notebook, "--to", book).ends(0);
+        plan("class-brick", "--each", "15g", "--to", book.toString()).ends(2).says("must not replace");
+        assertTrue(Files.exists(book.resolve("index.html")));
+        assertFalse(Files.exists(book.resolve("plan.html")));
+    }
+
+    @Test
+    void theSameCallGivesTheSameBytes() {
+        String[] call = {"class-brick", "iron", "--each", "15g", "--people", "8", "--start", "2026-06-13T09:00"};
+        assertEquals(plan(call).ends(0), plan(call));
+    }
+
+    @Test
+    void wrongCallsSaySo() {
+        plan("class-brik", "--each", "15g").ends(1).says("did you mean “class-brick”?");
+        plan("class-brick", "--each", "0 g").ends(2).says("name one above 0 g");
+        plan("class-brick", "--each", "15g", "--people", "0").ends(2).says("name 1 to 500");
+        plan("class-brick", "--each", "15g", "--start", "Saturday").ends(2).says("such as 2026-06-13T09:00");
+        plan("class-brick", "--each", "15g", "--vessel", "tub").ends(2).says("There is no vessel “tub”");
+        plan("class-brick", "iron", "copper", "--each", "15g", "--vessel", "wide-pan", "--vessel", "wide-pan").ends(2)
+                .says("one vessel for all");
+        plan("class-brick", "class-brick", "--each", "15g").ends(2).says("named twice");
+        plan("--each", "15g").ends(2);
+    }
+}
