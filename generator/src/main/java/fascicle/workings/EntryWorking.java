@@ -15,6 +15,7 @@ import java.util.stream.Stream;
  * @param entry the entry
  * @param needles its bundle
  * @param bath its dyebath
+ * @param pot the bath in its vessel
  * @param presoak the bin before
  * @param before treatments before the bath
  * @param after treatments after the bath
@@ -24,8 +25,8 @@ import java.util.stream.Stream;
  * @param uptake how much of its dye the bath gave up, where it was looked at in a glass
  * @param fading what the light has done to it, in the order of the readings
  */
-public record EntryWorking(Entry entry, NeedleFigures needles, BathFigures bath, Optional<SoakFigures> presoak,
-        List<SoakFigures> before, List<SoakFigures> after, List<PartFigures> finish, HeatFigures heat,
+public record EntryWorking(Entry entry, NeedleFigures needles, BathFigures bath, PotFigures pot,
+        Optional<SoakFigures> presoak, List<SoakFigures> before, List<SoakFigures> after, List<PartFigures> finish, HeatFigures heat,
         Optional<ColourFigures> colour, Optional<Uptake> uptake, List<Fading> fading) {
 
     /**

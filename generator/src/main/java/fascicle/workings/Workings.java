@@ -292,7 +292,9 @@ public final class Workings {
         WorkedRecipe recipe = recipes.ofEntry(entry, Bundles.dry(needles));
         Optional<ColourFigures> colour = Colours.of(entry, needles.lot());
         BathFigures bath = recipe.bath().figures();
-        return new EntryWorking(entry, needles, bath, recipe.presoakFigures(),
+        PotFigures pot = PotFigures.of(recipes.vessel(entry.recipe()), bath.liquorMl(), needles.dryGrams(),
+                length(needles.lot()));
+        return new EntryWorking(entry, needles, bath, pot, recipe.presoakFigures(),
                 WorkedRecipe.figures(recipe.before()), WorkedRecipe.figures(recipe.after()), recipe.finishFigures(),
                 Heat.of(entry.recipe().heat()), colour,
                 entry.glass().map(glass -> Uptakes.of(glass, bath.liquorMl())), Fading.of(entry, colour));
@@ -300,7 +302,10 @@ public final class Workings {
 
     private MethodWorking work(Method method) {
         WorkedRecipe recipe = recipes.ofShown(method);
-        return new MethodWorking(method, Recipes.weight(method).value(), recipe.bath().figures(),
+        BathFigures bath = recipe.bath().figures();
+        PotFigures pot = PotFigures.of(recipes.vessel(method.recipe()), bath.liquorMl(), Recipes.weight(method).value(),
+                length(method.needles().lot().flatMap(lot -> lot(lot.value()))));
+        return new MethodWorking(method, Recipes.weight(method).value(), bath, pot,
                 recipe.presoakFigures(), WorkedRecipe.figures(recipe.before()), WorkedRecipe.figures(recipe.after()),
                 recipe.finishFigures(), Heat.of(method.recipe().heat()));
     }

@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.OptionalInt;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** What a pot takes, and how many it takes. */
@@ -44,6 +46,15 @@ class PotTest {
         assertEquals(0.75, BOX.filledBy(14_800, 100), 1e-12);
         assertTrue(BOX.filledBy(20_000, 10) > 1, "it runs over");
         assertEquals(7, BOX.depthOf(7000), 1e-12);
+    }
+
+    /** Longest needles by species: see needles.csv. By hand: 31.1 cm is the diagonal of a tin of 26 by 17 cm. */
+    @ParameterizedTest(name = "{0}: {1} cm")
+    @CsvFileSource(resources = "needles.csv", useHeadersInDisplayName = true)
+    void theLongestNeedlesLieFlatOnlyInALongVessel(String species, double longest, String source, String status) {
+        boolean long45 = Set.of("Pinus palustris", "Pinus roxburghii", "Pinus ponderosa").contains(species);
+        assertEquals(!long45, longest <= new Basin.Rectangular(26, 17).longestLine(), species);
+        assertTrue(longest <= new Basin.Oval(52, 16).longestLine(), "a fish kettle takes all of them");
     }
 
     @ParameterizedTest

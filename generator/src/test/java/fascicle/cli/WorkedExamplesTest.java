@@ -10,6 +10,8 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -71,6 +73,66 @@ class WorkedExamplesTest {
         JsonNode twice = scaled("2026-05-09-dip", "--needles", "10 g");
         assertEquals(25, twice.get("water_ml").asDouble(), 1e-6);
         assertEquals(15, twice.get("parts").get(0).get("stock").get("ml").asDouble(), 1e-6);
+    }
+
+    /** The same recipe at 1:5 fits while dyed at 1.5 %; at 3 % the stocks alone are 30 mL of 25: a stronger one is asked for. */
+    @Test
+    void aBathThatItsStocksOverfill() {
+        String bath = """
+                ---
+                needles: {lot: scalded-2025, weight: 5 g}
+                bath:
+                  ratio: 5
+                  dye: [{is: brick, amount: %s of 1 %% stock}]
+                  assistants:
+                    - {is: wetter, amount: 1.25 mL of 1 %% stock}
+                    - {is: salt, amount: 5 mL of 1 %% stock}
+                    - {is: salt, amount: 5 mL of 20 %% stock}
+                    - {is: alkali, amount: 2.5 mL of 1 %% stock}
+                    - {is: alkali, amount: 1.25 mL of 20 %% stock}
+                ---
+                """;
+        notebook.with("days/2026-05-09/dip.md", bath.formatted("7.5 mL"));
+        Call.of("proof", folder).ends(0);
+        notebook.with("days/2026-05-09/dip.md", bath.formatted("15 mL"));
+        String findings = Call.of("proof", folder).ends(1).out();
+        assertTrue(findings.contains("the liquid parts come to 30 mL but the liquor is only 25 mL: use a stronger stock"),
+                findings);
+    }
+
+    /**
+     * A US tablespoon of 5 % vinegar in a US gallon, in water of pH 7.5 and an alkalinity of 0, 50, 100 and 200 mg/L as
+     * CaCO₃: computed by charge balance from the constants of NIST Standard Reference Database 46 and of Plummer and
+     * Busenberg (1982), closed system, 25 °C.
+     */
+    @ParameterizedTest
+    @CsvSource({"0, 3.639", "50, 4.419", "100, 4.922", "200, 5.835"})
+    void aSpoonOfVinegarHardlySoursAGallonOfHardWater(int alkalinity, double acidity) throws IOException {
+        notebook.with("notebook.yaml", "form: 1\ntitle: Hard water\nkitchen: us\nwater: {alkalinity: " + alkalinity
+                        + " mg/L}\n")
+                .with("dyes/white-vinegar.md", "---\nkind: acid\nform: liquid\nacidity: 5 %\nacid: acetic\n---\n")
+                .with("days/2026-05-09/gallon.md", """
+                        ---
+                        needles: {lot: scalded-2025, weight: 2 oz}
+                        bath: {water: 1 gallon, dye: [{is: brick, amount: 1 % owf}], assistants: [{is: white-vinegar, amount: 1 tbsp}]}
+                        ---
+                        """);
+        // The published figures are of a tablespoon in a gallon of solution; 15 mL on 3785 move them by less than 0.01.
+        assertEquals(acidity, entry("2026-05-09-gallon").get("bath").get("ph_estimate").asDouble(), 0.01);
+    }
+
+    /** By hand: π/4 · 42 · 28 cm² is 923.6 cm², so 3 L stand 3.248 cm deep and, with 50 g of needles, fill 27.97 % of 12 cm. */
+    @Test
+    void howDeepAndHowFull() throws IOException {
+        notebook.with("days/2026-05-09/full.md", """
+                ---
+                needles: {lot: scalded-2025, weight: 50 g}
+                bath: {vessel: wide-pan, water: 3 L, dye: [{is: brick, amount: 1 % owf}]}
+                ---
+                """);
+        JsonNode bath = entry("2026-05-09-full").get("bath");
+        assertEquals(3.248, bath.get("depth_cm").asDouble(), 5e-4);
+        assertEquals(27.97, bath.get("filled_percent").asDouble(), 5e-3);
     }
 
     /** 40 g of fibre at 2 % owf from a 1 % stock at 1:30: computed from the formulas of the same pages. */

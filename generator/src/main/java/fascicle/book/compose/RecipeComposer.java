@@ -16,11 +16,13 @@ import fascicle.notebook.Recipe;
 import fascicle.notebook.Water;
 import fascicle.workings.HeatFigures;
 import fascicle.workings.PartFigures;
+import fascicle.workings.PotFigures;
 import fascicle.workings.SoakFigures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What is done to needles, step by step. */
 final class RecipeComposer {
@@ -112,6 +114,7 @@ final class RecipeComposer {
                 .known("fact.water", figures.amount(worked.bath().waterMl(), "ml", about))
                 .known("fact.liquor", figures.amount(worked.bath().liquorMl(), "ml", about))
                 .known("fact.ratio", figures.amount(worked.bath().ratio(), "ratio", about))
+                .known("fact.depth", pot(worked.pot(), about))
                 .word("fact.water-from", "source", bath.from())
                 .link("fact.reuses", bath.reuses().map(id -> ways.entry(id.value())))
                 .written("fact.left", bath.left());
@@ -127,6 +130,18 @@ final class RecipeComposer {
             heatSteps(extract.heat(), false).forEach(facts::fact);
         });
         return facts.facts();
+    }
+
+    /** How deep the liquor stands, how full that makes the vessel, and whether the needles lie in it. */
+    private Optional<String> pot(PotFigures pot, boolean about) {
+        Optional<String> depth = figures.amount(pot.depthCm(), "cm", about);
+        Optional<String> full = pot.filledPercent().stream().mapToObj(percent -> words.say(
+                pot.isTooFull() ? "pot.too-full" : "pot.full", Figures.atMost(percent, 0))).findFirst();
+        Optional<String> tooShort = !pot.isTooShort() ? Optional.empty() : Optional.of(words.say("pot.too-short",
+                figures.amount(pot.needleCm().orElseThrow(), "cm", false),
+                figures.amount(pot.lineCm().orElseThrow(), "cm", false)));
+        List<String> said = Stream.of(depth, full, tooShort).flatMap(Optional::stream).toList();
+        return said.isEmpty() ? Optional.empty() : Optional.of(String.join(words.say("pieces"), said));
     }
 
     /** What fixed the water, as written. */

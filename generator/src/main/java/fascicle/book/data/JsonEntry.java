@@ -16,6 +16,7 @@ import fascicle.workings.HeatFigures;
 import fascicle.workings.MethodWorking;
 import fascicle.workings.NeedleFigures;
 import fascicle.workings.PartFigures;
+import fascicle.workings.PotFigures;
 import fascicle.workings.RubFigures;
 import fascicle.workings.SoakFigures;
 import fascicle.workings.Workings;
@@ -57,7 +58,7 @@ final class JsonEntry {
         json.text("method", entry.method().map(Noted::value));
         json.text("share", entry.share().word());
         needles(entry, working.needles());
-        bath(entry.recipe().bath(), working.bath(), acidities.bath(working), () -> baths.standing(working));
+        bath(entry.recipe().bath(), working.bath(), working.pot(), acidities.bath(working), () -> baths.standing(working));
         soak("presoak", working.presoak());
         heat(working.heat());
         json.object("colour", working.colour(), this::colour);
@@ -109,15 +110,17 @@ final class JsonEntry {
 
     /** A method's dyebath. */
     void bath(MethodWorking method) {
-        bath(method.method().recipe().bath(), method.bath(), acidities.bath(method), () -> { });
+        bath(method.method().recipe().bath(), method.bath(), method.pot(), acidities.bath(method), () -> { });
     }
 
-    private void bath(Bath bath, BathFigures figures, AcidityFigures acidity, Runnable more) {
+    private void bath(Bath bath, BathFigures figures, PotFigures pot, AcidityFigures acidity, Runnable more) {
         json.object("bath", () -> {
             json.figure("water_ml", figures.waterMl());
             json.figure("liquor_ml", figures.liquorMl());
             json.figure("ratio", figures.ratio());
             json.text("vessel", bath.vessel().map(Noted::value));
+            json.figure("depth_cm", pot.depthCm());
+            json.figure("filled_percent", pot.filledPercent());
             json.figure("ph_measured", bath.ph().stream().mapToDouble(ph -> ph.reads().value()).findFirst());
             json.figure("ph_estimate", acidity.cold());
             json.figure("ph_after_heating", acidity.heated());
