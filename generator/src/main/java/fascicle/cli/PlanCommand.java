@@ -5,9 +5,6 @@ import fascicle.book.binding.Binding;
 import fascicle.book.binding.TargetRefused;
 import fascicle.book.theme.Theme;
 import fascicle.book.theme.ThemeBroken;
-import fascicle.measure.Dimension;
-import fascicle.measure.Quantity;
-import fascicle.measure.UnreadableQuantity;
 import fascicle.notebook.Cover;
 import fascicle.notebook.Ids;
 import fascicle.notebook.Notebook;
@@ -135,24 +132,12 @@ final class PlanCommand implements Callable<Integer> {
         if (choices.stream().map(Ask.Choice::id).map(Ids::key).distinct().count() < choices.size()) {
             throw new WrongCall("A method or entry is named twice; name each once.");
         }
-        return new Ask(choices, grams(sound), people, minors, begins());
+        return new Ask(choices, WeightToDye.grams(each, sound.cover().kitchen()), people, minors, begins());
     }
 
     private Optional<Vessel> vessel(Notebook sound, int place) {
         return vessels.isEmpty() ? Optional.empty()
                 : Optional.of(KnownVessels.find(sound, vessels.size() == 1 ? vessels.get(0) : vessels.get(place)));
-    }
-
-    private double grams(Notebook sound) {
-        try {
-            double grams = Quantity.read(each, Dimension.MASS, sound.cover().kitchen()).value();
-            if (grams > 0 && Double.isFinite(grams * people)) {
-                return grams;
-            }
-            throw new WrongCall("“" + each + "” is no weight to dye; name one above 0 g, such as 15 g.");
-        } catch (UnreadableQuantity unreadable) {
-            throw new WrongCall(unreadable.getMessage() + ".");
-        }
     }
 
     private Optional<LocalDateTime> begins() {

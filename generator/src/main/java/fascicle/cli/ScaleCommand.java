@@ -4,10 +4,7 @@ import fascicle.book.batch.BatchWords;
 import fascicle.book.caution.CautionWords;
 import fascicle.book.data.Answers;
 import fascicle.book.words.Words;
-import fascicle.measure.Dimension;
 import fascicle.measure.Kitchen;
-import fascicle.measure.Quantity;
-import fascicle.measure.UnreadableQuantity;
 import fascicle.notebook.Notebook;
 import fascicle.notebook.Vessel;
 import fascicle.workings.Measuring;
@@ -60,7 +57,7 @@ final class ScaleCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Notebook sound = NotebookFolder.sound(notebook, terminal);
-        double grams = grams(sound.cover().kitchen());
+        double grams = WeightToDye.grams(needles, sound.cover().kitchen());
         Workings workings = Workings.of(sound);
         Measuring measuring = workings.measuring().in(kitchen(sound));
         String asked = NamedRecipe.id(sound, id);
@@ -93,18 +90,6 @@ final class ScaleCommand implements Callable<Integer> {
     private Kitchen kitchen(Notebook read) {
         return kitchen.isEmpty() ? read.cover().kitchen() : Kitchen.named(kitchen).orElseThrow(() ->
                 new WrongCall("“" + kitchen + "” is no kitchen; it is us, metric or imperial."));
-    }
-
-    private double grams(Kitchen kitchen) {
-        try {
-            double grams = Quantity.read(needles, Dimension.MASS, kitchen).value();
-            if (grams > 0 && Double.isFinite(grams)) {
-                return grams;
-            }
-            throw new WrongCall("“" + needles + "” is no weight to dye; name one above 0 g, such as 120 g.");
-        } catch (UnreadableQuantity unreadable) {
-            throw new WrongCall(unreadable.getMessage() + ".");
-        }
     }
 
     private static boolean isUnweighed(Workings workings, String asked) {

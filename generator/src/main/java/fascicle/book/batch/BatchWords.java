@@ -2,7 +2,6 @@ package fascicle.book.batch;
 
 import fascicle.book.figures.Figures;
 import fascicle.book.words.Words;
-import fascicle.notebook.Part;
 import fascicle.workings.BatchRemark;
 import fascicle.workings.Measuring;
 import fascicle.workings.PartFigures;
@@ -10,14 +9,11 @@ import fascicle.workings.Scaled;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.function.Function;
 
 /** What to know of a batch beside its quantities, in sentences. */
 public final class BatchWords {
 
-    private final Measuring measuring;
-    private final Function<Part, OptionalDouble> solutions;
+    private final PartWords parts;
     private final Words words;
     private final Figures figures;
 
@@ -28,19 +24,17 @@ public final class BatchWords {
      * @param words the book's words
      */
     public BatchWords(Measuring measuring, Words words) {
-        this(measuring, part -> OptionalDouble.empty(), words);
+        this(new PartWords(measuring, words), words);
     }
 
     /**
-     * Words for batches of which some parts come as solutions that were made ahead.
+     * Words for batches.
      *
-     * @param measuring what is measured with
-     * @param solutions the strength of the solution that a line of the recipe comes as, g in 100 mL
+     * @param parts words for their parts
      * @param words the book's words
      */
-    public BatchWords(Measuring measuring, Function<Part, OptionalDouble> solutions, Words words) {
-        this.measuring = measuring;
-        this.solutions = solutions;
+    public BatchWords(PartWords parts, Words words) {
+        this.parts = parts;
         this.words = words;
         this.figures = new Figures(words);
     }
@@ -89,8 +83,7 @@ public final class BatchWords {
     public List<String> remarks(Scaled scaled) {
         List<String> said = new ArrayList<>();
         scaled.remarks().forEach(remark -> said.add(said(remark)));
-        scaled.everything().stream().filter(part -> solutions.apply(part.part()).isEmpty())
-                .flatMap(part -> measuring.stock(part).stream())
+        scaled.everything().stream().flatMap(part -> parts.toMake(part).stream())
                 .mapToDouble(stock -> stock.percent()).distinct().sorted()
                 .forEach(percent -> said.add(words.say("batch.make-stock", Figures.atMost(percent, 2))));
         if (scaled.everything().stream().anyMatch(PartFigures::spooned)) {

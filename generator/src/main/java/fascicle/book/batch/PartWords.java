@@ -1,6 +1,7 @@
 package fascicle.book.batch;
 
 import fascicle.bath.Stock;
+import fascicle.bath.StockToMake;
 import fascicle.book.figures.Figures;
 import fascicle.book.words.Words;
 import fascicle.measure.Scoops;
@@ -9,6 +10,7 @@ import fascicle.workings.Measuring;
 import fascicle.workings.PartFigures;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 
@@ -71,13 +73,18 @@ public final class PartWords {
         }
         figures.amount(part.ml(), "ml", part.amountAbout()).ifPresent(ways::add);
         measuring.scoops(part).map(this::scooped).ifPresent(ways::add);
-        measuring.stock(part).ifPresent(stock ->
+        toMake(part).ifPresent(stock ->
                 ways.add(words.say("batch.or", stock(stock.millilitres(), stock.percent(), part.amountAbout()))));
         return List.copyOf(ways);
     }
 
+    /** The stock solution to make for a part that the balance cannot weigh, unless it comes as a solution anyhow. */
+    Optional<StockToMake> toMake(PartFigures part) {
+        return solutions.apply(part.part()).isPresent() ? Optional.empty() : measuring.stock(part);
+    }
+
     private String weighed(PartFigures part) {
-        OptionalDouble step = measuring.stock(part).isPresent() ? OptionalDouble.empty() : measuring.balance();
+        OptionalDouble step = toMake(part).isPresent() ? OptionalDouble.empty() : measuring.balance();
         return figures.weighed(part.grams().orElseThrow(), step, part.amountAbout() || part.spooned());
     }
 

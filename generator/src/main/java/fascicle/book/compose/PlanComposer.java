@@ -129,7 +129,7 @@ public final class PlanComposer {
                         figures.amount(group.scaled().needlesGrams(), "g", false)));
             });
         }
-        PartWords parts = new PartWords(measuring, batch::strength, words);
+        PartWords parts = parts(batch);
         List<BatchSheet> sheets = columns.stream().map(batch::besideSolutions)
                 .map(scaled -> BatchSheet.of(scaled, parts, words)).toList();
         List<Scaling.Row> rows = IntStream.range(0, sheets.get(0).rows().size())
@@ -145,7 +145,7 @@ public final class PlanComposer {
     }
 
     private List<String> remarks(Batch batch) {
-        BatchWords said = new BatchWords(measuring, batch::strength, words);
+        BatchWords said = new BatchWords(parts(batch), words);
         Stream<String> ofBatch = batch.groups().stream().flatMap(group -> said.remarks(group.scaled()).stream()).distinct();
         Stream<String> made = batch.solutions().stream().map(solution -> words.say("plan.solution",
                 solution.part().called(), figures.weighed(solution.grams(), measuring.balance(),
@@ -163,9 +163,13 @@ public final class PlanComposer {
                 : words.say("plan.pot-of", group.pots(), in, words.say("plan.bundles", group.bundles()), grams);
     }
 
+    private PartWords parts(Batch batch) {
+        return new PartWords(measuring, batch::strength, words);
+    }
+
     /** What goes into one pot, in the order of the sheet. */
     private List<String> amounts(Batch batch, PotGroup group) {
-        return BatchSheet.of(batch.besideSolutions(group.scaled()), new PartWords(measuring, batch::strength, words), words)
+        return BatchSheet.of(batch.besideSolutions(group.scaled()), parts(batch), words)
                 .rows().stream().map(row -> words.say("plan.amount", thing(row), String.join(words.say("pieces"),
                         cell(row).isEmpty() ? List.of(words.say("table.unknown")) : cell(row)))).toList();
     }
