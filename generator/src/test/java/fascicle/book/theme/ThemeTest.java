@@ -126,7 +126,13 @@ class ThemeTest {
     @ValueSource(strings = {"lists", "look-up"})
     void aThemeThatIsCalledLikeAFurtherStyleKeepsBoth(String called) throws Exception {
         Files.writeString(folder.resolve(called + ".css"), ".ask { color: red; }\n");
-        Theme theme = Theme.in(Files.move(folder, folder.resolveSibling(called)));
+        Path own = Files.createDirectory(folder.resolve(called));
+        try (var files = Files.list(folder)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Files.copy(file, own.resolve(file.getFileName()));
+            }
+        }
+        Theme theme = Theme.in(own);
         assertFalse(theme.besideStyle().contains(theme.styleAddress()), theme.styleAddress());
     }
 
