@@ -277,6 +277,8 @@ self.fascicleBatch = (function (book) {
     if (doses.vessel) {
       vessel.remove(0);
     }
+    book.units.forEach(([called, size]) => unit.add(new Option(called, size)));
+    Object.keys(book.kitchens).forEach(key => kitchen.add(new Option(say('kitchen.' + key), key)));
     kitchen.value = book.kitchen;
     const cell = (row, lines, name) => {
       const box = row.appendChild(document.createElement(name || 'td'));
@@ -287,7 +289,7 @@ self.fascicleBatch = (function (book) {
       const grams = gramsOf(weight.value, unit.value);
       const good = grams > 0 && grams < 1e7;
       weight.setAttribute('aria-invalid', String(!good));
-      slot('wrong').hidden = good;
+      slot('wrong').textContent = good ? '' : say('batch.wrong');
       slot('found').hidden = !good;
       if (!good) {
         return;
