@@ -19,6 +19,11 @@ public sealed interface Amount {
     /** Whether the maker, or the unit, says that the figure is rough. */
     boolean about();
 
+    /** Whether it comes to nothing at all: {@code 0 g}, {@code 0 % owf}. */
+    default boolean isNothing() {
+        return false;
+    }
+
     /**
      * Reads an amount.
      *
@@ -44,6 +49,11 @@ public sealed interface Amount {
         }
 
         @Override
+        public boolean isNothing() {
+            return mass.number().signum() == 0;
+        }
+
+        @Override
         public String toString() {
             return mass.toString();
         }
@@ -61,6 +71,11 @@ public sealed interface Amount {
         }
 
         @Override
+        public boolean isNothing() {
+            return volume.number().signum() == 0;
+        }
+
+        @Override
         public String toString() {
             return volume.toString();
         }
@@ -74,6 +89,11 @@ public sealed interface Amount {
     record OnNeedles(BigFraction percent, boolean about) implements Amount {
         public OnNeedles {
             require(percent.signum() >= 0, percent);
+        }
+
+        @Override
+        public boolean isNothing() {
+            return percent.signum() == 0;
         }
 
         @Override
@@ -99,6 +119,11 @@ public sealed interface Amount {
         }
 
         @Override
+        public boolean isNothing() {
+            return volume.number().signum() == 0;
+        }
+
+        @Override
         public String toString() {
             return volume + " of " + Numbers.print(percent) + " % stock";
         }
@@ -115,6 +140,11 @@ public sealed interface Amount {
         }
 
         @Override
+        public boolean isNothing() {
+            return grams.signum() == 0;
+        }
+
+        @Override
         public String toString() {
             return prefix(about) + Numbers.print(grams) + " " + Unit.GRAM.symbol() + "/" + Unit.LITRE.symbol();
         }
@@ -128,6 +158,11 @@ public sealed interface Amount {
     record Packs(BigFraction count, boolean about) implements Amount {
         public Packs {
             require(count.signum() >= 0, count);
+        }
+
+        @Override
+        public boolean isNothing() {
+            return count.signum() == 0;
         }
 
         @Override

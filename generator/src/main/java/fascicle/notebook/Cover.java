@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param balance the smallest step of the maker's scale
  * @param alkalinity of the water, mg/L as CaCO₃
  * @param ph of the water
- * @param height of the workshop above the sea
+ * @param height of the workshop above the sea, in metres; below zero where it lies lower
  * @param currency of the prices, as an ISO 4217 code
  * @param dampKeeps how long damp dyed needles keep cold
  * @param theme the name of a shipped theme
@@ -29,7 +29,7 @@ import java.util.Optional;
  */
 public record Cover(String title, Optional<String> maker, String language, Kitchen kitchen, boolean kitchenSaid,
         Optional<Noted<Quantity>> balance, Optional<Noted<Double>> alkalinity, Optional<Noted<Double>> ph,
-        Optional<Noted<Quantity>> height, Optional<String> currency, Optional<Noted<Quantity>> dampKeeps,
+        Optional<Noted<Double>> height, Optional<String> currency, Optional<Noted<Quantity>> dampKeeps,
         String theme, Map<String, String> conditions, Optional<String> address, List<Noted<Quantity>> weights,
         Optional<Noted<Double>> photoUncertainty) {
 

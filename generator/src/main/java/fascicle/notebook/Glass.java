@@ -16,6 +16,15 @@ public record Glass(Optional<Reading> plain, Optional<Reading> before, Optional<
         Diluted diluted, Optional<Noted<Quantity>> left) {
 
     /**
+     * What was left, where that was anything. A bath of nothing has no glass to look at, so that 0 L was never measured.
+     *
+     * @return how much, above 0
+     */
+    public Optional<Noted<Quantity>> measuredLeft() {
+        return left.filter(noted -> noted.value().value() > 0);
+    }
+
+    /**
      * How many times glasses were diluted; a number without a key is for both.
      *
      * @param before the bath before the needles; nothing where it was not

@@ -65,6 +65,9 @@ final class AmountChecks {
     }
 
     private void check(PartFigures figures, boolean amongDyes) {
+        figures.part().amount().filter(amount -> amount.value().isNothing()).ifPresent(amount -> findings.warning(
+                amount.place(), "“" + amount.written() + "” of " + figures.called() + " is nothing; fill in how much it "
+                        + "was, or leave the line out"));
         Substance thing = recipes.thing(figures.part());
         if (thing.isPlant() || figures.owfPercent().isEmpty() || isSoldLiquid(thing, figures.part())) {
             return;

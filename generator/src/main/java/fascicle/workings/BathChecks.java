@@ -8,7 +8,6 @@ import fascicle.notebook.Findings;
 import fascicle.notebook.Noted;
 import fascicle.notebook.Place;
 import fascicle.notebook.Recipe;
-import fascicle.notebook.Vessel;
 import fascicle.notebook.Water;
 import java.util.List;
 import java.util.Optional;
@@ -36,12 +35,10 @@ final class BathChecks {
      * @param called the entry or method it is of
      * @param recipe as written
      * @param worked as worked out
-     * @param vessel what it stands in, if that is known
      * @param whole where its entry or method begins
      */
-    void check(String called, Recipe recipe, WorkedRecipe worked, Optional<Vessel> vessel, Place whole) {
+    void check(String called, Recipe recipe, WorkedRecipe worked, Place whole) {
         Bath bath = recipe.bath();
-        bath.water().ifPresent(water -> fits(water, worked, vessel));
         Place place = bath.water().map(Noted::place).orElse(whole);
         if (worked.bath().liquor().impossible()) {
             impossible("“" + called + "”", worked.bath().liquor(), place);
@@ -55,30 +52,6 @@ final class BathChecks {
         liquor(worked, bath.water());
         heat.check(recipe);
         bath.ph().ifPresent(this::ph);
-    }
-
-    private void fits(Noted<Water> water, WorkedRecipe worked, Optional<Vessel> vessel) {
-        Optional<Double> height = vessel.flatMap(Vessel::height).map(noted -> noted.value().value());
-        Optional<Double> depth = water.value() instanceof Water.ByDepth given
-                ? Optional.of(given.depth().value()) : Optional.empty();
-        if (depth.isPresent() && vessel.flatMap(Vessel::basin).isEmpty()) {
-            findings.warning(water.place(), "“depth: " + water.written() + "” tells no volume, because "
-                    + vessel.map(known -> "the measures of “" + known.called() + "” are not all known; give it shape, "
-                            + "length and width, or diameter").orElse("the bath names no vessel; name one"));
-        } else if (depth.isPresent() && height.isPresent() && depth.get() > height.get()) {
-            findings.error(water.place(), "“depth: " + water.written() + "” is deeper than “"
-                    + vessel.orElseThrow().called() + "” is high (" + Say.figure(height.get()) + " cm); check the depth, "
-                    + "or the vessel");
-        } else if (height.isPresent() && vessel.flatMap(Vessel::basin).isPresent()
-                && worked.bath().liquor().total().known()) {
-            double holds = vessel.orElseThrow().basin().orElseThrow().millilitres(height.get());
-            double liquor = worked.bath().liquor().total().orThrow();
-            if (liquor > holds) {
-                findings.warning(water.place(), "“" + water.written() + "” makes " + Say.volume(liquor)
-                        + " of liquor, but “" + vessel.orElseThrow().called() + "” holds " + Say.volume(holds)
-                        + " to the brim; check the water, or the vessel");
-            }
-        }
     }
 
     private void impossible(String what, Liquor liquor, Place place) {

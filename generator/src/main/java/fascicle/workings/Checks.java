@@ -3,6 +3,7 @@ package fascicle.workings;
 import fascicle.notebook.Entry;
 import fascicle.notebook.Finding;
 import fascicle.notebook.Findings;
+import fascicle.notebook.Method;
 import fascicle.notebook.Missing;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,21 +27,26 @@ final class Checks {
         Findings findings = new Findings();
         List<Missing> faulty = new ArrayList<>();
         BathChecks baths = new BathChecks(findings, workings.notebook().cover());
+        VesselChecks vessels = new VesselChecks(findings);
         AmountChecks amounts = new AmountChecks(recipes, findings);
         GapChecks gaps = new GapChecks(recipes, findings);
         for (MethodWorking working : workings.methods()) {
-            WorkedRecipe recipe = recipes.ofShown(working.method());
-            baths.check(working.method().called(), working.method().recipe(), recipe,
-                    recipes.vessel(working.method().recipe()), working.method().place());
+            Method method = working.method();
+            WorkedRecipe recipe = recipes.ofShown(method);
+            baths.check(method.called(), method.recipe(), recipe, method.place());
+            vessels.check(method.called(), recipe, method.recipe().bath().water(), recipes.vessel(method.recipe()),
+                    working.pot(), method.place());
             amounts.check(recipe);
-            amounts.weight(working.method());
-            gaps.check(working.method(), recipe);
+            amounts.weight(method);
+            gaps.check(method, recipe);
         }
         for (EntryWorking working : workings.entries()) {
             Entry entry = working.entry();
             WorkedRecipe recipe = workings.recipe(working);
             int mark = findings.mark();
-            baths.check(entry.called(), entry.recipe(), recipe, recipes.vessel(entry.recipe()), entry.place());
+            baths.check(entry.called(), entry.recipe(), recipe, entry.place());
+            vessels.check(entry.called(), recipe, entry.recipe().bath().water(), recipes.vessel(entry.recipe()),
+                    working.pot(), entry.place());
             amounts.check(recipe);
             amounts.weight(working);
             gaps.check(working, recipe);
@@ -49,6 +55,7 @@ final class Checks {
                 faulty.add(new Missing(entry.id(), entry.place(), entry.share(), true, why));
             }
         }
+        new MeasureChecks(workings.notebook(), findings).check();
         new DateChecks(workings.notebook(), findings).check();
         new ReuseChecks(workings, findings).check();
         new ShelfChecks(workings, findings).check();

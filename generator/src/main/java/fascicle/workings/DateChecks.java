@@ -7,6 +7,8 @@ import fascicle.notebook.Kept;
 import fascicle.notebook.NeedleLot;
 import fascicle.notebook.Notebook;
 import fascicle.notebook.Noted;
+import fascicle.notebook.Today;
+import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
 
@@ -25,8 +27,14 @@ final class DateChecks {
         entries = Notebook.byId(notebook.entries(), Entry::id);
     }
 
-    /** Checks every entry. */
+    /** Checks every entry, lot and purchase. */
     void check() {
+        Optional<LocalDate> newest = Today.newestDyeDay(notebook);
+        notebook.lots().forEach(lot -> lot.gathered().ifPresent(date -> ahead("gathered", date, newest)));
+        notebook.dyes().forEach(dye -> dye.bought().forEach(purchase -> purchase.on()
+                .ifPresent(date -> ahead("on", date, newest))));
+        notebook.entries().forEach(entry -> entry.kept().flatMap(Kept::since)
+                .ifPresent(date -> ahead("since", date, newest)));
         for (Entry entry : notebook.entries()) {
             entry.needles().lot().ifPresent(lot -> gathered(entry, lot));
             entry.needles().from().ifPresent(from -> earlier(entry, from, "the needles"));
@@ -37,6 +45,13 @@ final class DateChecks {
                             + entry.date() + "; one of the dates is wrong");
                 }
             });
+        }
+    }
+
+    private void ahead(String key, Noted<LocalDate> date, Optional<LocalDate> newest) {
+        if (Today.isFarAhead(date.value(), newest)) {
+            findings.warning(date.place(), "“" + key + ": " + date.written() + "” is more than a year after the newest dye "
+                    + "day, " + newest.orElseThrow() + ", and does not count as today; check the year");
         }
     }
 

@@ -2,6 +2,7 @@ package fascicle.workings;
 
 import fascicle.bath.Amount;
 import fascicle.bath.Basis;
+import fascicle.measure.Quantity;
 import fascicle.notebook.Bath;
 import fascicle.notebook.Dye;
 import fascicle.notebook.Entry;
@@ -49,7 +50,10 @@ final class GapChecks {
 
     /** Checks a method. */
     void check(Method method, WorkedRecipe recipe) {
-        if (!Recipes.weight(method).known()) {
+        Optional<Noted<Quantity>> nothing = method.forWeight().filter(noted -> noted.value().value() <= 0);
+        nothing.ifPresent(noted -> findings.warning(noted.place(), "“for: " + noted.written() + "” is no weight of needles; "
+                + "write what the amounts are for, such as “for: 50 g”, or leave it out"));
+        if (nothing.isEmpty() && !Recipes.weight(method).known()) {
             bare(method, recipe).ifPresent(written -> findings.warning(method.place(), "“for:” is missing: “" + written
                     + "” is for a certain weight of needles, and nobody can tell which; add it, such as “for: 50 g”"));
         }

@@ -36,10 +36,10 @@ final class HeatChecks {
     HeatChecks(Findings findings, Cover cover) {
         this.findings = findings;
         this.boil = Boil.of(cover);
-        cover.height().filter(height -> !Boil.isWorkable(Boil.metres(height.value()))).ifPresent(height ->
-                findings.warning(height.place(), "“" + height.written() + "” is higher than "
-                        + Say.figure(BoilingPoint.HIGHEST) + " m, where no workshop stands; check the figure and its "
-                        + "unit (the boil at the sea is taken instead)"));
+        cover.height().filter(height -> boil.refused().isPresent()).ifPresent(height ->
+                findings.warning(height.place(), "“" + height.written() + "” is no height of a workshop, which lies from "
+                        + Say.figure(BoilingPoint.LOWEST).replace('-', '−') + " m to " + Say.figure(BoilingPoint.HIGHEST)
+                        + " m above the sea; check the figure and its unit (the boil at the sea is taken instead)"));
     }
 
     /** Checks all heating, soaking, cooling and drying of a recipe. */
@@ -81,7 +81,8 @@ final class HeatChecks {
     private String boils() {
         String celsius = new BigDecimal(boil.celsius()).setScale(1, RoundingMode.HALF_UP).toPlainString() + " °C";
         return boil.said() ? "water boils at " + celsius + " at the workshop's height of " + Say.figure(boil.metres())
-                + " m" : "water boils at " + celsius + " at the sea (lower in the hills: say “height:” in notebook.yaml)";
+                + " m" : "water boils at " + celsius + " at the sea (lower in the hills: say "
+                + (boil.refused().isEmpty() ? "" : "a right ") + "“height:” in notebook.yaml)";
     }
 
     private void span(String key, Optional<Noted<Span>> noted, double longest, String what) {

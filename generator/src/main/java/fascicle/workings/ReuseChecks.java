@@ -1,16 +1,21 @@
 package fascicle.workings;
 
 import fascicle.bath.Uptake;
+import fascicle.measure.Quantity;
 import fascicle.notebook.Bath;
 import fascicle.notebook.Entry;
 import fascicle.notebook.Findings;
 import fascicle.notebook.Glass;
 import fascicle.notebook.Ids;
+import fascicle.notebook.Noted;
 import java.util.HashMap;
 import java.util.Map;
 
 /** Whether what is said of reused baths, and of what is left in them, can be. */
 final class ReuseChecks {
+
+    /** By how much a bath may grow though nothing was poured in: wet needles carry their presoak into it. */
+    private static final double GROWS = 1.05;
 
     private final Workings workings;
     private final Findings findings;
@@ -38,7 +43,20 @@ final class ReuseChecks {
                             + "” already; a bath stands in one pot, so name the entry that used it last, or check both");
                 }
             });
+            entry.glass().flatMap(Glass::left).ifPresent(left -> left(left, working));
             darker(working);
+        }
+    }
+
+    private void left(Noted<Quantity> left, EntryWorking working) {
+        double millilitres = left.value().value();
+        if (millilitres <= 0) {
+            findings.warning(left.place(), "“left: " + left.written() + "” is a glass of nothing, and no uptake is "
+                    + "reckoned from it; write how much bath was left, or leave it out");
+        } else if (millilitres > GROWS * working.bath().liquorMl().orElse(Double.POSITIVE_INFINITY)) {
+            findings.warning(left.place(), "“left: " + left.written() + "” is more than there was: the bath of “"
+                    + working.entry().called() + "” had " + Say.volume(working.bath().liquorMl().orElseThrow())
+                    + " of liquor; check both");
         }
     }
 

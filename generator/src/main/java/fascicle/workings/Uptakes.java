@@ -40,7 +40,7 @@ final class Uptakes {
         Uptake.Glasses seen = new Uptake.Glasses(glass.plain().flatMap(Uptakes::light), before.get(), after.get(),
                 times(glass.diluted().before()), times(glass.diluted().after()),
                 metered ? ERROR_OF_A_METER : ERROR_OF_A_PICTURE);
-        OptionalDouble left = glass.left().stream().mapToDouble(noted -> noted.value().value()).findFirst();
+        OptionalDouble left = glass.measuredLeft().stream().mapToDouble(noted -> noted.value().value()).findFirst();
         return Uptake.of(seen, liquor, left);
     }
 

@@ -95,7 +95,8 @@ final class HeatComposer {
                 figures.amount(hot, "min", false)));
         heating.steps(beyond).ifPresent(steps -> sentences.add(words.say("plot.heating-beyond", steps)));
         sentences.add(boil.said() ? words.say("plot.boil", celsius(boil.celsius()), Figures.atMost(boil.metres(), 0))
-                : words.say("plot.boil-sea", celsius(boil.celsius())));
+                : boil.refused().map(height -> words.say("plot.boil-refused", celsius(boil.celsius()), height))
+                        .orElseGet(() -> words.say("plot.boil-sea", celsius(boil.celsius()))));
         return String.join(" ", sentences);
     }
 

@@ -42,10 +42,11 @@ final class CoverReader {
                 fields.text("maker").map(Noted::value),
                 fields.read("language", CoverReader::language).map(Noted::value).orElse(Cover.UNSAID.language()),
                 fields.kitchen(), fields.word("kitchen", Kitchen.class).isPresent(),
-                fields.read("balance", Scalar.quantity(Dimension.MASS)),
+                fields.read("balance", Scalar.some(Scalar.quantity(Dimension.MASS), "is no step of a scale; write the "
+                        + "smallest one it shows, such as 0.1 g")),
                 water.flatMap(map -> map.read("alkalinity", Scalar.MILLIGRAMS_PER_LITRE)),
                 water.flatMap(map -> map.read("ph", Scalar.number(0, 14))),
-                fields.read("height", Scalar.quantity(Dimension.LENGTH)),
+                fields.read("height", Scalar.HEIGHT),
                 fields.read("currency", CoverReader::currency).map(Noted::value),
                 fields.read("damp-keeps", Scalar.quantity(Dimension.TIME)),
                 fields.text("theme").map(Noted::value).orElse(Cover.UNSAID.theme()), conditions(fields),

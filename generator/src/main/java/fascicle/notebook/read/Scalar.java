@@ -80,18 +80,24 @@ interface Scalar<T> {
     };
 
     /** A share in percent, with or without its sign, 0 to 100. */
-    Scalar<Double> PERCENT = (text, kitchen) -> number(0, 100).read(
-            text.endsWith("%") ? text.substring(0, text.length() - 1).strip() : text, kitchen);
+    Scalar<Double> PERCENT = (text, kitchen) -> within(text,
+            text.endsWith("%") ? text.substring(0, text.length() - 1).strip() : text, 0, 100);
 
     /** A liquor ratio: {@code 60} or {@code 1:60}. */
-    Scalar<Double> RATIO = (text, kitchen) -> number(0.01, 100_000).read(
-            text.replaceFirst("^1\\s*:\\s*", ""), kitchen);
+    Scalar<Double> RATIO = (text, kitchen) -> within(text, text.replaceFirst("^1\\s*:\\s*", ""), 0.01, 100_000);
 
     /** A density. */
-    Scalar<Double> DENSITY = (text, kitchen) -> withUnit(text, kitchen, "g/mL", 0.01, 30);
+    Scalar<Double> DENSITY = (text, kitchen) -> withUnit(text, "g/mL", 0.01, 30);
 
     /** A concentration in milligrams to the litre. */
-    Scalar<Double> MILLIGRAMS_PER_LITRE = (text, kitchen) -> withUnit(text, kitchen, "mg/L", 0, 100_000);
+    Scalar<Double> MILLIGRAMS_PER_LITRE = (text, kitchen) -> withUnit(text, "mg/L", 0, 100_000);
+
+    /** A height above the sea in metres; below zero for a place that lies lower. */
+    Scalar<Double> HEIGHT = (text, kitchen) -> {
+        String size = text.replaceFirst("^(about\\s*|~\\s*)?[-−]\\s*", "");
+        double metres = quantity(Dimension.LENGTH).read(size, kitchen).value() / 100;
+        return size.equals(text) ? metres : 0 - metres;
+    };
 
     /** A grade of the grey scale: {@code 1} to {@code 5}, halves as {@code 4-5}. */
     Scalar<Grade> GRADE = (text, kitchen) -> Grade.read(text.replaceAll("\\s*[-–/]\\s*", "-")).orElseThrow(() ->
@@ -118,23 +124,25 @@ interface Scalar<T> {
         };
     }
 
+    /**
+     * A quantity of which there must be some.
+     *
+     * @param scalar what reads it
+     * @param otherwise what to say of nothing, after the value as written
+     */
+    static Scalar<Quantity> some(Scalar<Quantity> scalar, String otherwise) {
+        return (text, kitchen) -> {
+            Quantity quantity = scalar.read(text, kitchen);
+            if (quantity.value() <= 0) {
+                throw new Unreadable("“" + shortened(text) + "” " + otherwise);
+            }
+            return quantity;
+        };
+    }
+
     /** A bare number within bounds. */
     static Scalar<Double> number(double least, double most) {
-        return (text, kitchen) -> {
-            double number;
-            try {
-                boolean negative = text.startsWith("-") || text.startsWith("−");
-                double size = Numbers.read(negative ? text.substring(1) : text).doubleValue();
-                number = negative ? 0 - size : size;
-            } catch (UnreadableQuantity unreadable) {
-                throw Unreadable.because(unreadable);
-            }
-            if (number < least || number > most) {
-                throw new Unreadable("“" + shortened(text) + "” is out of range; expected is a number from "
-                        + bound(least) + " to " + bound(most));
-            }
-            return number;
-        };
+        return (text, kitchen) -> within(text, text, least, most);
     }
 
     /** A whole number within bounds. */
@@ -164,13 +172,28 @@ interface Scalar<T> {
         };
     }
 
-    private static double withUnit(String text, Kitchen kitchen, String unit, double least, double most)
-            throws Unreadable {
+    private static double within(String written, String figure, double least, double most) throws Unreadable {
+        double number;
+        try {
+            boolean negative = figure.startsWith("-") || figure.startsWith("−");
+            double size = Numbers.read(negative ? figure.substring(1) : figure).doubleValue();
+            number = negative ? 0 - size : size;
+        } catch (UnreadableQuantity unreadable) {
+            throw Unreadable.because(unreadable);
+        }
+        if (number < least || number > most) {
+            throw new Unreadable("“" + shortened(written) + "” is out of range; expected is a number from "
+                    + bound(least) + " to " + bound(most));
+        }
+        return number;
+    }
+
+    private static double withUnit(String text, String unit, double least, double most) throws Unreadable {
         Matcher matcher = Pattern.compile("(.*?)\\s*" + unit, Pattern.CASE_INSENSITIVE).matcher(text);
         if (!matcher.matches()) {
             throw new Unreadable("“" + shortened(text) + "” lacks its unit; write it in " + unit);
         }
-        return number(least, most).read(matcher.group(1), kitchen);
+        return within(text, matcher.group(1), least, most);
     }
 
     private static String bound(double bound) {

@@ -19,6 +19,7 @@ final class ShelfReader {
     private static final Scalar<Quantity> MASS = Scalar.quantity(Dimension.MASS);
     private static final Scalar<Quantity> LENGTH = Scalar.quantity(Dimension.LENGTH);
     private static final double MOST = 1_000_000;
+    private static final double LARGEST_VESSEL = 300;
 
     private ShelfReader() {}
 
@@ -59,7 +60,8 @@ final class ShelfReader {
 
     private static Optional<Dye.LevelTeaspoon> levelTeaspoon(Fields fields) {
         return fields.map("level-tsp").flatMap(map -> {
-            Optional<Noted<Quantity>> weight = map.read("weight", MASS);
+            Optional<Noted<Quantity>> weight = map.read("weight", Scalar.some(MASS, "is no weight of a teaspoon; weigh "
+                    + "ten level ones and write a tenth of it, such as 3.1 g"));
             Optional<Noted<Double>> weighed = map.read("weighed", Scalar.number(1, MOST));
             if (!map.has("weight")) {
                 map.findings().error(map.place(), "“level-tsp” lacks the weight of a level teaspoon; add "
@@ -79,7 +81,7 @@ final class ShelfReader {
     }
 
     private static Optional<Noted<Quantity>> holds(Fields map) {
-        return map.read("holds", (text, kitchen) -> {
+        return map.read("holds", Scalar.some((text, kitchen) -> {
             try {
                 return MASS.read(text, kitchen);
             } catch (Unreadable noMass) {
@@ -89,7 +91,7 @@ final class ShelfReader {
                     throw noMass;
                 }
             }
-        });
+        }, "is an empty pack; write what a full one holds, such as 50 g or 250 mL"));
     }
 
     private static List<Dye.Purchase> bought(Fields fields) {
@@ -103,7 +105,7 @@ final class ShelfReader {
 
     static Vessel vessel(Fields fields, String id) {
         Vessel vessel = new Vessel(id, fields.place(), fields.text("title"), basin(fields),
-                fields.read("height", LENGTH), fields.word("made-of", Vessel.Material.class),
+                measure(fields, "height"), fields.word("made-of", Vessel.Material.class),
                 fields.read("lid", Scalar.TRUTH));
         fields.done();
         return vessel;
@@ -122,7 +124,17 @@ final class ShelfReader {
     }
 
     private static Optional<Double> centimetres(Fields fields, String key) {
-        return fields.read(key, LENGTH).map(noted -> noted.value().value()).filter(length -> length > 0);
+        return measure(fields, key).map(noted -> noted.value().value());
+    }
+
+    /** An inside measure of a vessel; of one that no workroom has, its maker hears where it stands. */
+    private static Optional<Noted<Quantity>> measure(Fields fields, String key) {
+        Optional<Noted<Quantity>> measure = fields.read(key, Scalar.some(LENGTH, "cannot be: a vessel measures more than "
+                + "0 cm; measure its inside, or leave “" + key + "” out"));
+        measure.filter(noted -> noted.value().value() > LARGEST_VESSEL).ifPresent(noted -> fields.findings()
+                .warning(noted.place(), "“" + key + ": " + noted.written() + "” is more than 3 m, longer than any pot or "
+                        + "bin; check the figure and its unit"));
+        return measure;
     }
 
     static Method method(Fields fields, String id, List<Note> notes) {

@@ -70,7 +70,7 @@ public record InThePot(Magnitude millilitres, Magnitude stays) {
 
     /** What the maker measured, mL. */
     static Magnitude measured(EntryWorking entry) {
-        return entry.entry().glass().flatMap(Glass::left)
+        return entry.entry().glass().flatMap(Glass::measuredLeft)
                 .map(noted -> Magnitude.of(noted.value().value(), noted.value().about())).orElse(Magnitude.UNKNOWN);
     }
 }

@@ -24,6 +24,8 @@ public record Gap(Kind kind, Place place, String what) {
         NEEDLES_DRY,
         /** What a pack holds. */
         PACK,
+        /** What a pack of a liquid holds. */
+        PACK_LIQUID,
         /** What a pack costs. */
         PRICE,
         /** When and how many packs were bought. */

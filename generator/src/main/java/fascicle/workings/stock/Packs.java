@@ -6,6 +6,7 @@ import fascicle.measure.Quantity;
 import fascicle.notebook.Dye;
 import fascicle.notebook.Noted;
 import fascicle.notebook.Place;
+import java.util.List;
 import java.util.Optional;
 
 /** What is known of the packs that a dye or assistant is bought in. */
@@ -17,14 +18,21 @@ record Packs(Dye dye) {
         return holds().map(held -> held.unit().dimension()).orElse(liquid ? Dimension.VOLUME : Dimension.MASS);
     }
 
+    /** What is to be written where nobody knows what a pack holds. */
+    Gap.Kind unknown() {
+        return measured() == Dimension.VOLUME ? Gap.Kind.PACK_LIQUID : Gap.Kind.PACK;
+    }
+
     /** All that was bought, in g or mL. */
     Total bought() {
         Optional<Quantity> holds = holds();
+        Total bought = dye.bought().isEmpty()
+                ? Total.unknown(new Gap(Gap.Kind.BOUGHT, dye.place(), dye.called())) : Total.NOTHING;
         if (holds.isEmpty()) {
-            return Total.unknown(noPack());
+            return Total.sum(List.of(Total.unknown(noPack()), bought));
         }
         if (dye.bought().isEmpty()) {
-            return Total.unknown(new Gap(Gap.Kind.BOUGHT, dye.place(), dye.called()));
+            return bought;
         }
         Magnitude pack = Magnitude.of(holds.get().value(), holds.get().about());
         return Total.sum(dye.bought().stream().map(purchase -> packs(purchase, pack)).toList());
@@ -53,7 +61,7 @@ record Packs(Dye dye) {
     }
 
     private Gap noPack() {
-        return new Gap(Gap.Kind.PACK, packPlace(), dye.called());
+        return new Gap(unknown(), packPlace(), dye.called());
     }
 
     private Place packPlace() {

@@ -50,7 +50,7 @@ record Taking(EntryWorking entry, PartFigures part) {
             return new Gap(Gap.Kind.DENSITY, dye.place(), part.called());
         }
         if (amount instanceof Amount.Packs) {
-            return new Gap(Gap.Kind.PACK, dye.place(), part.called());
+            return new Gap(new Packs(dye).unknown(), dye.place(), part.called());
         }
         if (amount instanceof Amount.PerLitre && entry.bath().liquorMl().isEmpty()) {
             return new Gap(Gap.Kind.LIQUOR, entry.entry().place(), entry.entry().called());
