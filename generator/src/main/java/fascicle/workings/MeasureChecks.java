@@ -18,7 +18,7 @@ final class MeasureChecks {
     private static final double COARSEST_BALANCE = 100;
     private static final double MOST_ALKALINITY = 1000;
 
-    /** At this end point of its titration water has no alkalinity left (4.3 to 4.5, methyl orange). */
+    /** At this end point of its titration water has no alkalinity left (4.3 to 4.5, methyl orange; glossaries of water treatment). */
     private static final double NO_ALKALINITY = 4.3;
 
     private static final double SOUREST_WATER = 4.5;

@@ -48,8 +48,20 @@ class HeatFindingsTest {
     @Test
     void noWorkshopStandsHigherThanAnyMountain() {
         notebook.with("notebook.yaml", "form: 1\ntitle: Up here\nkitchen: metric\nheight: 50000 m\n");
-        found("notebook.yaml:4:9: warning: “50000 m” is higher than 9000 m, where no workshop stands; check the figure and "
-                + "its unit (the boil at the sea is taken instead)");
+        found("notebook.yaml:4:9: warning: “50000 m” is no height of a workshop, which lies from −500 m to 9000 m above the "
+                + "sea; check the figure and its unit (the boil at the sea is taken instead)");
+    }
+
+    /** About 106 200 Pa at −400 m by the standard atmosphere (ICAO Doc 7488), where water boils at 101.3 °C. */
+    @Test
+    void belowTheSeaWaterBoilsHotter() {
+        notebook.with("notebook.yaml", "form: 1\ntitle: Down here\nkitchen: metric\nheight: −400 m\n");
+        pot("heat: [{to: 102 °C, hold: 1 h}]");
+        found();
+        pot("heat: [{to: 103 °C, hold: 1 h}]");
+        found("days/2026-05-09/pot.md:4:13: warning: “103 °C” is hotter than an open pot gets, on the stove or in the oven: "
+                + "water boils at 101.3 °C at the workshop's height of -400 m; write “to: boil” or a lower temperature, and "
+                + "check whether °F is meant");
     }
 
     @Test

@@ -143,9 +143,12 @@ class StockTest {
     @Test
     void withoutAPackOrAPurchaseNothingIsKnownAndWithoutUseAllIsLeft() {
         room.thing("found", Dye.Kind.DYE, Dye.Form.PLANT).thing(new Label("unbought").pack("50 g", 0))
-                .thing(new Label("unused").pack("50 g", 2));
-        room.entry("2026-05-09-a").weighing("45 g").dye("found", "200 g").with("unbought", "1 g");
-        assertEquals(List.of("found.md:1 pack"), lines(dye("found").remainder().gaps()));
+                .thing(new Label("unused").pack("50 g", 2)).thing("white-vinegar", Dye.Kind.ACID, Dye.Form.LIQUID);
+        room.entry("2026-05-09-a").weighing("45 g").dye("found", "200 g").with("unbought", "1 g")
+                .with("white-vinegar", "60 mL");
+        assertEquals(List.of("found.md:1 pack", "found.md:1 bought"), lines(dye("found").remainder().gaps()));
+        assertEquals(List.of("white-vinegar.md:1 pack-liquid", "white-vinegar.md:1 bought"),
+                lines(dye("white-vinegar").remainder().gaps()), "a liquid is sold by volume");
         assertEquals(List.of("unbought.md:1 bought"), lines(dye("unbought").remainder().gaps()));
         assertIs(100, dye("unused").remainder().left());
         assertFalse(dye("unused").lasts().known(), "what is not used has no pace");

@@ -37,7 +37,7 @@ class HeatAndClockTest {
                 "heat: [{to: 88 °C, over: 30 min, hold: 2 h}, {to: below-simmer, hold: 1 h}]");
         Element plot = page("methods/low-water-simmer.html").selectFirst(".of-heating");
         assertEquals("From 20 °C at 0:00 h, 88 °C at 0:30, held until 2:30. Above 80 °C for 124 min, as far as it is drawn. "
-                + "Not drawn, because a temperature or a time is not written: to below a simmer, held 1 h. At the sea water "
+                + "Not drawn, because a temperature or a time is not written: to below a simmer, held 1 h. At the sea, water "
                 + "boils at 100 °C (the notebook says no “height:”).", plain(plot.selectFirst("p").text()));
         assertEquals("Table salt, at 0:20", plot.selectFirst("dd").text());
         assertEquals("1", plot.selectFirst("dt").text());
@@ -48,6 +48,14 @@ class HeatAndClockTest {
         notebook.with("notebook.yaml", "form: 1\ntitle: Up here\nkitchen: metric\nheight: 1400 m\n");
         assertTrue(plain(page("methods/low-water-simmer.html").selectFirst(".of-heating p").text())
                 .endsWith("Here, at 1400 m, water boils at 95.4 °C."));
+    }
+
+    @Test
+    void aHeightOfNoWorkshopIsNotUsed() throws Exception {
+        notebook.with("notebook.yaml", "form: 1\ntitle: Up here\nkitchen: metric\nheight: 20000 m\n");
+        assertTrue(plain(page("methods/low-water-simmer.html").selectFirst(".of-heating p").text())
+                .endsWith("At the sea, water boils at 100 °C (the notebook’s “height: 20000 m” is not used: no workshop lies "
+                        + "there)."));
     }
 
     @Test
