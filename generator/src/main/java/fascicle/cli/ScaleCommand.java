@@ -62,10 +62,7 @@ final class ScaleCommand implements Callable<Integer> {
         Measuring measuring = workings.measuring().in(kitchen(sound));
         String asked = NamedRecipe.id(sound, id);
         Scaled scaled = workings.scale(asked, grams, vessel(sound)).orElseThrow();
-        if (isUnweighed(workings, asked)) {
-            terminal.say("“" + asked + "” does not say what its own needles weighed, so only amounts in % owf can be "
-                    + "worked out; give it a weight (“weight:” in an entry, “for:” in a method).");
-        }
+        UnweighedRecipe.hint(workings, asked).ifPresent(terminal::say);
         List<String> remarks = new BatchWords(measuring, Words.shipped()).remarks(scaled);
         List<String> cautions = cautions(sound, asked, scaled);
         if (json) {
@@ -90,11 +87,6 @@ final class ScaleCommand implements Callable<Integer> {
     private Kitchen kitchen(Notebook read) {
         return kitchen.isEmpty() ? read.cover().kitchen() : Kitchen.named(kitchen).orElseThrow(() ->
                 new WrongCall("“" + kitchen + "” is no kitchen; it is us, metric or imperial."));
-    }
-
-    private static boolean isUnweighed(Workings workings, String asked) {
-        return workings.entry(asked).map(entry -> entry.needles().grams().isEmpty())
-                .or(() -> workings.method(asked).map(method -> method.method().forWeight().isEmpty())).orElse(false);
     }
 
     private static List<String> cautions(Notebook read, String asked, Scaled scaled) {

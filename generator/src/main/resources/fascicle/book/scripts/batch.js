@@ -257,7 +257,8 @@ self.fascicleBatch = (function (book) {
     tooMuch(inPot, bath.water && bath.water[0] / pots);
     const stocks = batch.everything.concat(inPot).map(stockOf).filter(one => one);
     [0.1, 1].filter(percent => stocks.some(one => one[0] === percent))
-      .forEach(percent => said.push(say('batch.make-stock', atMost(percent, 2))));
+      .forEach(percent => said.push(say('batch.make-stock', atMost(percent, 2),
+        amount(10 * book.balance, 'g', 0), amount(10 * book.balance * 100 / percent, 'ml', 0))));
     return batch.everything.some(part => part.of.spooned) ? said.concat(say('batch.spoons-wander')) : said;
   }
 
