@@ -77,7 +77,7 @@ final class PlanCommand implements Callable<Integer> {
         if (target != null) {
             NotebookFolder.named(target);
         }
-        Notebook sound = NotebookFolder.sound(notebook, terminal);
+        Notebook sound = NotebookFolder.sound(notebook, wanted, vessels, terminal);
         Ask ask = ask(sound);
         Workings workings = Workings.of(sound);
         DayPlan made = DayPlan.of(workings, ask);
