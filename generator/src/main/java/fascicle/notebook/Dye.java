@@ -37,7 +37,7 @@ public record Dye(String id, Place place, Optional<Noted<String>> title, Edition
      * A thing of which a recipe tells the name and no file tells more.
      *
      * @param id the name
-     * @param place where the recipe names it
+     * @param place where its file would begin
      * @return a dye that says nothing
      */
     public static Dye unsaid(String id, Place place) {

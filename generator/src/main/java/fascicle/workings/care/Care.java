@@ -7,6 +7,7 @@ import fascicle.notebook.HeatStep;
 import fascicle.notebook.Ids;
 import fascicle.notebook.Notebook;
 import fascicle.notebook.Part;
+import fascicle.notebook.Place;
 import fascicle.notebook.Recipe;
 import fascicle.notebook.Vessel;
 import java.util.ArrayList;
@@ -126,7 +127,7 @@ public final class Care {
     private List<Dye> named(Stream<List<Part>> parts) {
         Stream<Dye> found = parts.flatMap(List::stream).map(Part::is).filter(is -> !is.value().isEmpty())
                 .map(is -> Optional.ofNullable(dyes.get(Ids.key(is.value())))
-                        .orElseGet(() -> Dye.unsaid(is.value(), is.place())));
+                        .orElseGet(() -> Dye.unsaid(is.value(), Place.of("dyes/" + is.value() + ".md"))));
         return Uses.each(found, thing -> Ids.key(thing.id()));
     }
 

@@ -120,8 +120,10 @@ public record ClassRules(List<Refusal> refusals, List<Duty> duties) {
     private static List<Refusal> refusals(Uses uses, boolean minors) {
         List<Refusal> refusals = new ArrayList<>();
         uses.unknown().forEach(thing -> refusals.add(refusal(thing, Reason.UNKNOWN_THING)));
-        uses.salts().forEach(salt -> reason(salt.metal(), minors).ifPresent(reason ->
-                refusals.add(new Refusal(salt.thing().map(Dye::called), reason, List.of()))));
+        // Of a thing of which nothing is known it goes without saying that its metal is not.
+        uses.salts().stream().filter(salt -> salt.metal().isPresent() || salt.thing().filter(Dye::saysNothing).isEmpty())
+                .forEach(salt -> reason(salt.metal(), minors).ifPresent(reason ->
+                        refusals.add(new Refusal(salt.thing().map(Dye::called), reason, List.of()))));
         uses.pots().stream().map(Uses.Pot::vessel)
                 .filter(vessel -> vessel.madeOf().map(Noted::value).filter(Vessel.Material.COPPER::equals).isPresent())
                 .forEach(vessel -> refusals.add(

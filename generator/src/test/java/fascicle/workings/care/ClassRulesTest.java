@@ -65,6 +65,8 @@ class ClassRulesTest {
         Uses uses = DyeRoom.in(folder).usesWithout("salt", "bath: {water: 1 L, assistants: [{is: salt, amount: 1 g}]}");
         assertEquals(List.of(new ClassRules.Refusal(Optional.of("salt"), Reason.UNKNOWN_THING, List.of())),
                 ClassRules.of(uses, false).refusals());
+        assertEquals(List.of(Reason.UNKNOWN_THING), rules(mordantOf("mistyped"), true).refusals().stream()
+                .map(ClassRules.Refusal::reason).toList());
     }
 
     @Test

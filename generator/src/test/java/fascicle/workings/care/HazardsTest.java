@@ -224,7 +224,8 @@ class HazardsTest {
     void everyEditionIsWarnedAlike() {
         String recipe = "bath: {vessel: iron-pan, water: 2 L, dye: [{is: smoke, amount: 1 g}]}\nheat: [{to: 88 °C}]\n"
                 + "before: [{as: mordant, water: 1 L, "
-                + "with: [{is: blue-stone, amount: 1 g}, {is: rusty-jar, amount: 1 mL}]}]";
+                + "with: [{is: blue-stone, amount: 1 g}, {is: rusty-jar, amount: 1 mL}]}]\n"
+                + "presoak: {water: 1 L, with: [{is: mistyped, amount: 1 g}, {is: sandarac, amount: 1 g}]}";
         List<Hazard> studio = Hazards.of(room.uses(recipe));
         assertEquals(studio, Hazards.of(room.uses(recipe, Edition.STUDENTS)));
         assertEquals(studio, Hazards.of(room.uses(recipe, Edition.OPEN)));
