@@ -87,7 +87,7 @@ final class PlanCommand implements Callable<Integer> {
         if (target != null) {
             NotebookFolder.named(target);
         }
-        Notebook sound = NotebookFolder.sound(notebook, terminal);
+        Notebook sound = NotebookFolder.sound(notebook, wanted, vessels, terminal);
         Ask ask = ask(sound);
         Workings workings = Workings.of(sound);
         for (Ask.Choice choice : ask.choices()) {

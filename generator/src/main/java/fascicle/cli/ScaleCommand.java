@@ -56,7 +56,8 @@ final class ScaleCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Notebook sound = NotebookFolder.sound(notebook, terminal);
+        Notebook sound = NotebookFolder.sound(notebook, List.of(id),
+                vessel.isEmpty() ? List.of() : List.of(vessel), terminal);
         double grams = WeightToDye.grams(needles, sound.cover().kitchen());
         Workings workings = Workings.of(sound);
         Measuring measuring = workings.measuring().in(kitchen(sound));

@@ -342,6 +342,15 @@ class PlanTest {
     }
 
     @Test
+    void aMistypedMordantIsPlannedForNoClass() {
+        WrittenNotebook.empty(notebook)
+                .with("dyes/blue-stone.md", "---\ntitle: Blue stone\nkind: mordnt\nmetal: copper\n---\n");
+        Call refused = Call.of("plan", notebook, "copper", "--each", "10g", "--people", "3").ends(1);
+        assertTrue(refused.err().startsWith("dyes/blue-stone.md has errors: "), refused.err());
+        assertTrue(refused.out().contains("blue-stone: nothing is known of it"), refused.out());
+    }
+
+    @Test
     void wrongCallsSaySo() {
         plan("class-brik", "--each", "15g").ends(1).says("did you mean “class-brick”?");
         plan("class-brick", "--each", "0 g").ends(2).says("name one above 0 g");

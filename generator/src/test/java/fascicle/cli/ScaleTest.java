@@ -54,6 +54,29 @@ class ScaleTest {
     }
 
     @Test
+    void whatIsUnknownBecauseOfAnErrorIsSaidBeforeTheAnswer() {
+        WrittenNotebook.empty(folder)
+                .with("dyes/blue-stone.md", "---\nkind: mordnt\nmetal: copper\n---\n")
+                .with("dyes/unused.md", "---\nkind: dey\n---\n")
+                .with("needles/dim.md", "---\nlength: long\n---\n")
+                .with("vessels.yaml", "dim-pot: {made-of: coppr}\n")
+                .with("days/2026-05-10/first.md", "---\nneedles: {lot: dim, weight: 40 g}\n"
+                        + "bath: {water: 1 L, dye: [{is: blue-stone, amount: 1 g}]}\n---\n")
+                .with("days/2026-05-10/again.md", "---\nneedles: {lot: scalded-2025, weight: 40 g}\n"
+                        + "bath: {reuses: 2026-05-10-first, water: 1 L}\n---\n");
+        Call first = scale("2026-05-10-first", "40g").ends(0);
+        List<String> said = first.err().lines().toList();
+        assertEquals(List.of("needles/dim.md has errors", "dyes/blue-stone.md has errors"),
+                said.stream().map(line -> line.substring(0, line.indexOf(':'))).toList());
+        assertTrue(said.get(1).contains("“mordnt”"), said.get(1));
+        assertTrue(said.get(1).endsWith("; what rests on it is not known here."), said.get(1));
+        assertTrue(plain(first.out()).contains("a thing of which nothing is known here"), first.out());
+        assertTrue(scale("2026-05-10-again", "40g").ends(0).err().startsWith("dyes/blue-stone.md has errors: "));
+        assertTrue(scale("weightless", "40g", "--vessel=dim-pot").ends(0).err()
+                .startsWith("vessels.yaml has errors: "));
+    }
+
+    @Test
     void aPersonAtTheStoveReadsALineForEachThing() {
         // By hand: 120 g is three times 40 g.
         Call scaled = scale("2026-05-09-pot", "120g").ends(0);
