@@ -62,10 +62,7 @@ final class ScaleCommand implements Callable<Integer> {
         Measuring measuring = workings.measuring().in(kitchen(sound));
         String asked = NamedRecipe.id(sound, id);
         Scaled scaled = workings.scale(asked, grams, vessel(sound)).orElseThrow();
-        if (isUnweighed(workings, asked)) {
-            terminal.say("“" + asked + "” does not say what its own needles weighed, so only amounts in % owf can be "
-                    + "worked out; give it a weight (“weight:” in an entry, “for:” in a method).");
-        }
+        unweighed(workings, asked).ifPresent(why -> terminal.say("“" + asked + "” " + why));
         List<String> remarks = new BatchWords(measuring, Words.shipped()).remarks(scaled);
         List<String> cautions = cautions(sound, asked, scaled);
         if (json) {
@@ -92,9 +89,19 @@ final class ScaleCommand implements Callable<Integer> {
                 new WrongCall("“" + kitchen + "” is no kitchen; it is us, metric or imperial."));
     }
 
-    private static boolean isUnweighed(Workings workings, String asked) {
-        return workings.entry(asked).map(entry -> entry.needles().grams().isEmpty())
-                .or(() -> workings.method(asked).map(method -> method.method().forWeight().isEmpty())).orElse(false);
+    /** Why only amounts on the weight of the needles can be worked out, where that is so. */
+    private static Optional<String> unweighed(Workings workings, String asked) {
+        String only = ", so only amounts in % owf can be worked out; ";
+        boolean dry = workings.entry(asked).map(entry -> entry.needles().dryGrams().isPresent())
+                .or(() -> workings.method(asked).map(method -> method.method().forWeight().isPresent())).orElse(true);
+        if (dry) {
+            return Optional.empty();
+        }
+        return workings.entry(asked).filter(entry -> entry.needles().grams().isPresent())
+                .flatMap(entry -> entry.entry().needles().weighed()).map(weighed -> "was weighed " + weighed.value().word()
+                        + only + "give it the dry weight, or a guess at it with “weighed: guessed”.")
+                .or(() -> Optional.of("does not say what its own needles weighed" + only
+                        + "give it a weight (“weight:” in an entry, “for:” in a method)."));
     }
 
     private static List<String> cautions(Notebook read, String asked, Scaled scaled) {
