@@ -26,7 +26,7 @@ class StockTest {
     private final Workroom room = new Workroom(Kitchen.METRIC);
 
     private Stocktaking stock() {
-        return room.workings().stock();
+        return Stocktaking.of(room.workings());
     }
 
     private Supply lot(String id) {

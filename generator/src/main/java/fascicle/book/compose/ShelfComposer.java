@@ -47,7 +47,7 @@ public final class ShelfComposer {
         this.materials = materials;
         this.ways = Ways.fromTop(materials);
         this.words = materials.words();
-        this.stock = materials.workings().stock();
+        this.stock = materials.stock();
         this.said = new StockWords(materials);
         this.colours = new ColourComposer(materials, ways);
     }

@@ -17,6 +17,7 @@ import fascicle.workings.care.Uses;
 import fascicle.workings.clock.Clock;
 import fascicle.workings.clock.Schedule;
 import fascicle.workings.clock.Work;
+import fascicle.workings.stock.Stocktaking;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -185,12 +186,13 @@ public record DayPlan(Ask ask, List<Batch> batches, List<Refused> refused, List<
                 millilitres = millilitres.plus(part.stockPercent().isPresent() ? Magnitude.UNKNOWN
                         : new Magnitude(part.ml(), rough));
             }
-            return new Need(first.is(), first.called(), grams, millilitres, workings.stock().dye(first.is()));
+            return new Need(first.is(), first.called(), grams, millilitres, Stocktaking.of(workings).dye(first.is()));
         }
 
         private List<Lot> lots() {
             Notebook notebook = workings.notebook();
-            return notebook.lots().stream().map(lot -> new Lot(lot, workings.stock().lot(lot.id())
+            Stocktaking stock = Stocktaking.of(workings);
+            return notebook.lots().stream().map(lot -> new Lot(lot, stock.lot(lot.id())
                     .map(supply -> supply.remainder().left()).orElse(Magnitude.UNKNOWN))).toList();
         }
     }

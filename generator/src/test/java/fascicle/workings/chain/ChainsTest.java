@@ -223,7 +223,7 @@ class ChainsTest {
     }
 
     private List<String> warnings() {
-        return workings().findings().stream().map(Object::toString).filter(found -> found.contains("bath")).toList();
+        return workings().found().findings().stream().map(Object::toString).filter(found -> found.contains("bath")).toList();
     }
 
     /** A circle is an error that leaves its entries out; figures must come to an end all the same. */
