@@ -23,6 +23,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** A planned day in all its forms: lines for the terminal, data, and files to open, print and take along. */
 public final class Plan {
@@ -77,14 +78,20 @@ public final class Plan {
         files.add(new File(theme.styleAddress(), theme.style()));
         theme.besideStyle().forEach(address -> files.add(new File(address, theme.fileBesideStyle(address))));
         plan.ask().start().ifPresent(start -> files.add(new File("plan.ics", utf8(Calendar.of(
-                ScheduledEvents.of(plan.schedule(), this::pot, doings, start.toString()), stamp(start.toLocalDate()))))));
+                ScheduledEvents.of(plan.schedule(), this::pot, doings, named(start.toLocalDate())), stamp(start.toLocalDate()))))));
         return files;
     }
 
     /** A pot's letter, and what is in it: a phone shows no legend. */
     private String pot(String name) {
         return plan.batches().stream().filter(batch -> batch.potNames().contains(name)).findFirst()
-                .map(batch -> name + " " + batch.chosen().called()).orElse(name);
+                .map(batch -> words.say("plan.lettered", name, batch.chosen().called())).orElse(name);
+    }
+
+    /** What makes this plan's events others than those of another day or of other methods. */
+    private String named(LocalDate day) {
+        return workings.notebook().cover().title() + "\n" + day + "\n" + plan.batches().stream()
+                .map(batch -> batch.chosen().id()).collect(Collectors.joining("\n"));
     }
 
     /** What the calendar says it was written at: the notebook's newest day, since the same plan gives the same bytes. */
@@ -102,21 +109,21 @@ public final class Plan {
         List<String> lines = new ArrayList<>();
         lines.add(sheet.frame().title());
         sheet.said().forEach(said -> lines.add("  " + said));
-        list(lines, "plan.heading-refused", sheet.refused());
-        list(lines, "plan.heading-lay-out", sheet.layOut());
+        list(lines, words.say("plan.heading-refused"), sheet.refused());
+        list(lines, words.say("plan.heading-lay-out"), sheet.layOut());
         sheet.methods().forEach(method -> measured(lines, method));
-        list(lines, "plan.heading-shelf", sheet.needs().stream().map(this::need).toList());
-        list(lines, "plan.heading-duties", sheet.duties());
-        list(lines, "plan.heading-clock", sheet.clock().stream().map(due -> due.when() + "  " + due.pot() + ": "
+        list(lines, words.say("plan.heading-shelf"), sheet.needs().stream().map(this::need).toList());
+        list(lines, words.say("plan.heading-duties"), sheet.duties());
+        list(lines, sheet.clockHeading(), sheet.clock().stream().map(due -> due.when() + "  " + due.pot() + ": "
                 + due.doing() + due.length().map(length -> " (" + length + ")").orElse("")).toList());
         sheet.clockNotes().forEach(note -> lines.add("  " + note));
-        list(lines, "heading.caution", sheet.cautions());
+        list(lines, words.say("heading.caution"), sheet.cautions());
         return lines;
     }
 
     private void list(List<String> lines, String heading, List<String> sentences) {
         if (!sentences.isEmpty()) {
-            lines.add(words.say(heading));
+            lines.add(heading);
             sentences.forEach(sentence -> lines.add("  " + sentence));
         }
     }
@@ -136,8 +143,11 @@ public final class Plan {
     }
 
     private String need(PlanPage.Need need) {
-        return words.say("plan.need-in-a-line", need.thing(), need.needed(), need.left(), need.after())
-                + need.tooLittle().map(said -> words.say("pieces") + said).orElse("");
+        String unknown = words.say("table.unknown");
+        String line = need.left().equals(unknown) ? words.say("plan.need-alone", need.thing(), need.needed())
+                : need.after().equals(unknown) ? words.say("plan.need-and-left", need.thing(), need.needed(), need.left())
+                        : words.say("plan.need-in-a-line", need.thing(), need.needed(), need.left(), need.after());
+        return line + need.tooLittle().map(said -> words.say("pieces") + said).orElse("");
     }
 
     private static byte[] utf8(String text) {

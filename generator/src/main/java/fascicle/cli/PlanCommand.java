@@ -15,8 +15,11 @@ import fascicle.workings.plan.DayPlan;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
+import java.time.format.ResolverStyle;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.IntStream;
@@ -31,6 +34,9 @@ import picocli.CommandLine.Parameters;
 final class PlanCommand implements Callable<Integer> {
 
     private static final int MOST_PEOPLE = 500;
+
+    private static final DateTimeFormatter DAY_AND_HOUR = DateTimeFormatter.ofPattern("uuuu-MM-dd'T'H:mm", Locale.ROOT)
+            .withResolverStyle(ResolverStyle.STRICT);
 
     private final Terminal terminal;
 
@@ -82,13 +88,13 @@ final class PlanCommand implements Callable<Integer> {
         Workings workings = Workings.of(sound);
         DayPlan made = DayPlan.of(workings, ask);
         Plan plan = new Plan(workings, made);
+        if (target != null) {
+            write(plan, sound, target);
+        }
         if (json) {
             terminal.print(plan.data());
         } else {
             plan.lines().forEach(terminal::print);
-        }
-        if (target != null) {
-            write(plan, sound, target);
         }
         return made.batches().isEmpty() ? Status.ERRORS : Status.DONE;
     }
@@ -109,7 +115,8 @@ final class PlanCommand implements Callable<Integer> {
             throw new IllegalStateException("the shipped theme is broken", broken);
         }
         terminal.say("The sheet, the slips" + (start.isEmpty() ? "" : ", the calendar") + " and the data are in "
-                + folder + ". Open: " + folder.resolve("plan.html")
+                + folder + "; the sheet tells what is on your shelf, the slips are for students too. Open: "
+                + folder.resolve("plan.html")
                 + (start.isEmpty() ? ". For a calendar say when work begins: --start 2026-06-13T09:00" : ""));
     }
 
@@ -141,11 +148,17 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private Optional<LocalDateTime> begins() {
+        String written = start.strip().replace(' ', 'T');
         try {
-            return start.isEmpty() ? Optional.empty() : Optional.of(LocalDateTime.parse(start.strip().replace(' ', 'T')));
+            if (written.isEmpty()) {
+                return Optional.empty();
+            }
+            if (written.matches("[0-9]{4}-.*")) {
+                return Optional.of(DAY_AND_HOUR.parse(written, LocalDateTime::from));
+            }
         } catch (DateTimeParseException none) {
-            throw new WrongCall("“" + start + "” is no time to begin; write a date and an hour, such as "
-                    + "2026-06-13T09:00.");
+            // Said below, in words.
         }
+        throw new WrongCall("“" + start + "” is no time to begin; write a date and an hour, such as 2026-06-13T09:00.");
     }
 }

@@ -34,13 +34,8 @@ public sealed interface BatchRemark {
      */
     record Unmeasured(String vessel) implements BatchRemark {}
 
-    /**
-     * The liquid parts alone come to more than the liquor.
-     *
-     * @param parts all liquid parts, mL; 0 where they have no end
-     * @param liquor all the liquid there is room for, mL; 0 where it is not known
-     */
-    record TooWeak(double parts, double liquor) implements BatchRemark {}
+    /** The liquid parts alone come to more than the liquor. */
+    record TooWeak() implements BatchRemark {}
 
     /**
      * The stock solution that the balance would ask for is more than the water.

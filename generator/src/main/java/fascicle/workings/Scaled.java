@@ -35,14 +35,43 @@ public record Scaled(String of, double needlesGrams, OptionalDouble liquorMl, Op
         List<SoakFigures> before, List<SoakFigures> after, List<PartFigures> finish, List<BatchRemark> remarks) {
 
     /**
-     * The same batch with other water.
+     * The same batch with other water and other parts in each of its baths.
      *
-     * @param millilitres to pour
+     * @param change makes of a bath's water, in mL, and its parts what is poured and added instead
      * @return a copy
      */
-    public Scaled pouring(double millilitres) {
-        return new Scaled(of, needlesGrams, liquorMl, OptionalDouble.of(millilitres), ratio, about, vessel, vesselId,
-                pots, filled, dye, assistants, presoak, before, after, finish, remarks);
+    public Scaled pouring(Pouring change) {
+        return new Scaled(of, needlesGrams, liquorMl, change.water(waterMl, parts()), ratio, about, vessel, vesselId, pots,
+                filled, change.parts(dye), change.parts(assistants), presoak.map(soak -> poured(soak, change)),
+                before.stream().map(soak -> poured(soak, change)).toList(),
+                after.stream().map(soak -> poured(soak, change)).toList(), change.parts(finish), remarks);
+    }
+
+    private static SoakFigures poured(SoakFigures soak, Pouring change) {
+        return soak.pouring(change.water(soak.waterMl(), soak.with()), change.parts(soak.with()));
+    }
+
+    /** Another way to make the same baths. */
+    public interface Pouring {
+
+        /**
+         * The water to pour.
+         *
+         * @param millilitres poured before the change
+         * @param parts what is in the bath before it
+         * @return in mL
+         */
+        OptionalDouble water(OptionalDouble millilitres, List<PartFigures> parts);
+
+        /**
+         * What is added.
+         *
+         * @param parts before the change, in their order
+         * @return as many, in the same order
+         */
+        default List<PartFigures> parts(List<PartFigures> parts) {
+            return parts;
+        }
     }
 
     Scaled remarked(List<BatchRemark> known) {

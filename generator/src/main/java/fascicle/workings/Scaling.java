@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 
 /**
  * One recipe, ready to be worked out for any weight of needles in any vessel.
@@ -67,7 +68,7 @@ record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> o
     private List<BatchRemark> remarks(Scaled scaled, Liquor liquor, boolean covered) {
         List<BatchRemark> remarks = new ArrayList<>();
         if (liquor.impossible()) {
-            remarks.add(new BatchRemark.TooWeak(liquor.liquidParts().value().orElse(0), liquor.total().value().orElse(0)));
+            remarks.add(new BatchRemark.TooWeak());
         }
         OptionalDouble before = worked.bath().ratio().value();
         if (before.isPresent() && scaled.ratio().isPresent()
@@ -75,14 +76,21 @@ record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> o
             remarks.add(new BatchRemark.Paler(before.getAsDouble(), scaled.ratio().getAsDouble()));
         }
         scaled.vessel().ifPresent(vessel -> vessel(remarks, vessel, scaled, covered));
-        for (PartFigures part : scaled.everything()) {
-            Optional<StockToMake> stock = measuring.stock(part);
-            if (stock.isPresent() && scaled.waterMl().isPresent()
-                    && stock.get().millilitres() > scaled.waterMl().getAsDouble()) {
+        int pots = scaled.pots().orElse(1);
+        Stream.of(scaled.presoak().stream(), scaled.before().stream(), scaled.after().stream()).flatMap(soak -> soak)
+                .forEach(soak -> stocks(remarks, soak.with(), soak.waterMl(), 1));
+        stocks(remarks, scaled.parts(), scaled.waterMl(), pots);
+        return List.copyOf(remarks);
+    }
+
+    /** Stock solutions that would be more than the water of their bath, be it one of several pots. */
+    private void stocks(List<BatchRemark> remarks, List<PartFigures> parts, OptionalDouble water, int pots) {
+        for (PartFigures part : parts) {
+            Optional<StockToMake> stock = measuring.stock(part.sharedBy(pots));
+            if (stock.isPresent() && water.isPresent() && stock.get().millilitres() > water.getAsDouble() / pots) {
                 remarks.add(new BatchRemark.TooMuchStock(part.called(), stock.get().millilitres()));
             }
         }
-        return List.copyOf(remarks);
     }
 
     private void vessel(List<BatchRemark> remarks, Vessel vessel, Scaled scaled, boolean covered) {

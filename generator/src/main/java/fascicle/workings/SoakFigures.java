@@ -15,4 +15,16 @@ import java.util.OptionalDouble;
  * @param shared whether several pots shared it
  */
 public record SoakFigures(Optional<String> as, OptionalDouble waterMl, OptionalDouble liquorMl, boolean about,
-        List<PartFigures> with, boolean shared) {}
+        List<PartFigures> with, boolean shared) {
+
+    /**
+     * The same bath with other water and other parts.
+     *
+     * @param millilitres to pour
+     * @param parts what is added
+     * @return a copy
+     */
+    public SoakFigures pouring(OptionalDouble millilitres, List<PartFigures> parts) {
+        return new SoakFigures(as, millilitres, liquorMl, about, parts, shared);
+    }
+}

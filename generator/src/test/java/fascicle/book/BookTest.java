@@ -74,8 +74,8 @@ class BookTest {
                 "lots/faded-2024.html", "lots/scalded-2025.html", "methods.html", "methods/low-water-simmer.html",
                 "repeats.html", "scripts/batch.js", "scripts/engine.js", "scripts/look-up.js", "scripts/open.js", "shelf.html",
                 "string-by-lightness.html",
-                "string-by-year.html", "string.html", "style/alegreya.woff2", "style/longleaf.css",
-                "style/look-up.css", "years.html",
+                "string-by-year.html", "string.html", "style/alegreya.woff2", "style/lists.css",
+                "style/longleaf.css", "style/look-up.css", "years.html",
                 "years/2026.html"), sample().addresses());
         assertThrows(IllegalArgumentException.class, () -> sample().bytes("entries/nothing.html"));
     }

@@ -134,7 +134,7 @@ class PlanTest {
         assertEquals(624, vinegar.get("ml").asDouble(), 1e-6);
         assertTrue(vinegar.get("left").isNull(), "nobody said what was bought");
         JsonNode lots = planned("class-brick", "--each", "15g", "--people", "8").get("lots");
-        assertEquals("yes", lots.get(0).get("enough").asString(), "260 g are left of Plenty");
+        assertTrue(lots.get(0).get("enough").asBoolean(), "260 g are left of Plenty");
     }
 
     @Test
@@ -193,11 +193,77 @@ class PlanTest {
         assertTrue(nothing.out().contains("copper is not planned: "), nothing.out());
     }
 
+    /**
+     * Alum for minors comes dissolved: 12 % of 60 g are 7.2 g in a bath of 2400 mL, so 144 mL of a 5 % solution, which is
+     * at most 240 mL where 360 mL of 2 % would be more; the bath's own water is less by it.
+     */
+    @Test
+    void whatIsDissolvedAheadBringsWaterToItsOwnBath() {
+        WrittenNotebook.empty(notebook).with("dyes/alum.md", "---\nkind: mordant\nform: crystals\nmetal: aluminium\n---\n")
+                .with("methods/alum-bath.md", """
+                        ---
+                        for: 50 g
+                        before: [{as: mordant, water: 2 L, with: [{is: alum, amount: 12 % owf}]}]
+                        bath: {vessel: wide-pan, water: 2 L, dye: [{is: brick, amount: 2 % owf}]}
+                        ---
+                        """);
+        JsonNode method = planned("alum-bath", "--each", "15 g", "--people", "4", "--minors").get("methods").get(0);
+        JsonNode mordant = method.get("whole").get("before").get(0);
+        assertEquals(7.2, mordant.get("with").get(0).get("g").asDouble(), 1e-6);
+        assertEquals(2400 - 144, mordant.get("water_ml").asDouble(), 1e-6);
+        assertEquals(5, method.get("solutions").get(0).get("percent").asDouble());
+        assertEquals(2400 - 120, method.get("whole").get("water_ml").asDouble(), 1e-6, "1.2 g of dye at 1 %");
+    }
+
+    /** What is for the whole batch, however large, is for all its pots together: 9 g on 240 g, 4.5 g in each of two. */
+    @Test
+    void whatIsForTheBatchIsSharedOut() {
+        WrittenNotebook.empty(notebook).with("methods/batch.md", """
+                ---
+                for: 50 g
+                bath: {vessel: wide-pan, ratio: 61.2, dye: [{is: brick, amount: 2 % owf}], assistants: [{is: salt, amount: 9 g, by: batch}, {is: white-vinegar, amount: 50 mL, by: batch}]}
+                ---
+                """);
+        JsonNode method = planned("batch", "--each", "30 g", "--people", "8").get("methods").get(0);
+        assertEquals(9, method.get("whole").get("parts").get(1).get("g").asDouble(), 1e-6);
+        JsonNode pot = method.get("each_pot").get(0).get("quantities");
+        assertEquals(4.5, pot.get("parts").get(1).get("g").asDouble(), 1e-6);
+        // 120 g at 61.2 mL/g are 7344 mL: 25 mL of vinegar, 240 mL of solution, and water.
+        assertEquals(7344 - 25 - 240, pot.get("water_ml").asDouble(), 1e-6);
+        assertEquals(2 * (7344 - 25 - 240), method.get("whole").get("water_ml").asDouble(), 1e-6);
+    }
+
+    @Test
+    void withoutAVesselNobodyKnowsHowManyPots() {
+        WrittenNotebook.empty(notebook).with("methods/open.md", "---\nfor: 50 g\nbath: {ratio: 40, dye: [{is: brick, "
+                + "amount: 2 % owf}]}\n---\n");
+        assertTrue(planned("open", "--each", "30 g", "--people", "8").get("methods").get(0).get("pots").isNull());
+        assertTrue(plan("open", "--each", "30 g", "--people", "8").out().contains("How many pots it takes is not known"));
+    }
+
+    @Test
+    void eventsKeepTheirIdsWhenTheHourMoves() throws IOException {
+        List<String> ids = Stream.of("2026-06-13T09:00", "2026-06-13T09:30", "2026-06-20T09:00").map(start -> {
+            Path target = folder.resolve("at-" + start.replace(':', '-'));
+            plan("class-brick", "--each", "15g", "--people", "8", "--start", start, "--to", target.toString()).ends(0);
+            try {
+                return Files.readAllLines(target.resolve("plan.ics")).stream().filter(line -> line.startsWith("UID:"))
+                        .toList().toString();
+            } catch (IOException unread) {
+                throw new java.io.UncheckedIOException(unread);
+            }
+        }).toList();
+        assertEquals(ids.get(0), ids.get(1), "the same morning, half an hour later");
+        assertFalse(ids.get(0).equals(ids.get(2)), "another day");
+    }
+
     @Test
     void anEntryIsDoneAgainByItsTag() {
         JsonNode plan = planned("41", "--each", "20 g", "--people", "2");
         assertEquals("2026-05-09-pot", plan.get("methods").get(0).get("of").asString());
         assertEquals(0.4, plan.get("methods").get(0).get("whole").get("parts").get(0).get("g").asDouble(), 1e-6);
+        assertTrue(plan("41", "--each", "20 g", "--people", "2").out().replace('\u202f', ' ')
+                .contains("A from Plenty: 40 g of dry needles, 260 g left"), "its own lot first");
     }
 
     @Test
@@ -243,6 +309,8 @@ class PlanTest {
         plan("class-brick", "--each", "0 g").ends(2).says("name one above 0 g");
         plan("class-brick", "--each", "15g", "--people", "0").ends(2).says("name 1 to 500");
         plan("class-brick", "--each", "15g", "--start", "Saturday").ends(2).says("such as 2026-06-13T09:00");
+        plan("class-brick", "--each", "15g", "--start", "2026-02-30T09:00").ends(2).says("no time to begin");
+        plan("class-brick", "--each", "15g", "--start", "+999999999-12-31T23:59").ends(2).says("no time to begin");
         plan("class-brick", "--each", "15g", "--vessel", "tub").ends(2).says("There is no vessel “tub”");
         plan("class-brick", "iron", "copper", "--each", "15g", "--vessel", "wide-pan", "--vessel", "wide-pan").ends(2)
                 .says("one vessel for all");

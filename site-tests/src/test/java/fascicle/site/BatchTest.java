@@ -153,6 +153,8 @@ class BatchTest {
         WebElement fold = browser.driver().findElement(By.cssSelector("details.batch summary"));
         fold.click();
         browser.until("return document.querySelector('.batch-rows tr') !== null");
+        assertEquals("Small blue pot", browser.script("return document.querySelector('[name=vessel]').selectedOptions[0].text"),
+                "the recipe's own vessel");
         WebElement weight = browser.driver().findElement(By.name("weight"));
         weight.sendKeys(Keys.chord(Keys.CONTROL, "a"), "400");
         // By hand: 50 mL/g; the little pot takes 2.67 L, needles and all, so eight of them.
@@ -160,11 +162,13 @@ class BatchTest {
         assertTrue(shown(".batch-rows").contains("20000 mL"), shown(".batch-rows"));
         browser.driver().findElement(By.cssSelector("select[name=vessel] option[value=stock-pot]")).click();
         assertTrue(shown(".batch-pots").startsWith("3 × Stock pot"), shown(".batch-pots"));
-        browser.script("document.querySelector('details.batch').scrollIntoView()");
+        browser.script("document.querySelector('details.batch').scrollIntoView(); return true");
         browser.screenshot("batch");
         weight.sendKeys(Keys.chord(Keys.CONTROL, "a"), "1,500");
         assertTrue(browser.driver().findElement(By.cssSelector(".batch-wrong")).isDisplayed());
         assertEquals("true", weight.getDomAttribute("aria-invalid"));
+        assertEquals("batch-wrong", weight.getDomAttribute("aria-describedby"));
+        browser.screenshot("batch-wrong");
         assertEquals(List.of(), browser.complaints());
         assertEquals(0, browser.sidewaysScroll());
     }

@@ -35,6 +35,9 @@ class PagesHoldTogetherTest {
             Pattern.compile("#[0-9a-fA-F]{3,8}\\b|\\b(?:rgba?|hsla?|lab|lch|oklab|oklch|color)\\(");
     private static final Set<String> COLOURED = Set.of("fill", "stroke", "stop-color");
 
+    /** A script that another one loads when it is asked for. */
+    private static final Pattern LOADED = Pattern.compile("\\bload\\('([a-z/-]+\\.js)'");
+
     /** Attributes that make a browser fetch something by itself. */
     private static final List<String> FETCHING =
             List.of("src", "srcset", "poster", "data", "background", "action", "formaction", "ping", "manifest");
@@ -68,6 +71,9 @@ class PagesHoldTogetherTest {
         Deque<String> open = new ArrayDeque<>(seen);
         while (!open.isEmpty()) {
             String address = open.remove();
+            if (address.startsWith("scripts/")) {
+                LOADED.matcher(book.text(address)).results().map(file -> file.group(1)).forEach(seen::add);
+            }
             if (!address.endsWith(".html")) {
                 continue;
             }

@@ -31,15 +31,11 @@ class TableOfEntriesTest {
         Stream.of("id", "tag", "title", "date", "method", "share").forEach(key -> places.put(key, "/" + key));
         Stream.of("lot", "from", "condition", "species", "weight_g", "weighed")
                 .forEach(key -> places.put(key, "/needles/" + key));
-        Stream.of("water_ml", "liquor_ml", "ratio", "vessel", "ph_measured", "ph_estimate",
-                        "ph_after_heating")
+        Stream.of("water_ml", "liquor_ml", "ratio", "vessel", "ph_measured", "ph_estimate", "ph_after_heating")
                 .forEach(key -> places.put(key, "/bath/" + key));
         places.put("presoak_water_ml", "/presoak/water_ml");
         places.put("presoak_liquor_ml", "/presoak/liquor_ml");
         Stream.of("minutes_above_80c", "minutes_total", "peak_c").forEach(key -> places.put(key, "/heat/" + key));
-        places.put("taken_up_percent", "/glass/taken_up_percent");
-        places.put("taken_up_low", "/glass/low");
-        places.put("taken_up_high", "/glass/high");
         places.put("lab_l", "/colour/lab/0");
         places.put("lab_a", "/colour/lab/1");
         places.put("lab_b", "/colour/lab/2");
@@ -48,6 +44,9 @@ class TableOfEntriesTest {
                 .forEach(key -> places.put(key, "/colour/" + key));
         Stream.of("verdict", "evenness", "feel").forEach(key -> places.put(key, "/outcome/" + key));
         Stream.of("rub_dry", "rub_wet").forEach(key -> places.put(key, "/fastness/" + key));
+        places.put("taken_up_percent", "/glass/taken_up_percent");
+        places.put("taken_up_low", "/glass/low");
+        places.put("taken_up_high", "/glass/high");
         places.put("kept_left_g", "/kept/left_g");
         places.put("kept_how", "/kept/how");
         places.put("kept_use_by", "/kept/use_by");

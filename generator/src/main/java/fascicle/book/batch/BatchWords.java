@@ -9,6 +9,7 @@ import fascicle.workings.Scaled;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What to know of a batch beside its quantities, in sentences. */
 public final class BatchWords {
@@ -83,7 +84,8 @@ public final class BatchWords {
     public List<String> remarks(Scaled scaled) {
         List<String> said = new ArrayList<>();
         scaled.remarks().forEach(remark -> said.add(said(remark)));
-        scaled.everything().stream().flatMap(part -> parts.toMake(part).stream())
+        Stream<PartFigures> ofOnePot = scaled.parts().stream().map(part -> part.sharedBy(scaled.pots().orElse(1)));
+        Stream.concat(scaled.everything().stream(), ofOnePot).flatMap(part -> parts.toMake(part).stream())
                 .mapToDouble(stock -> stock.percent()).distinct().sorted()
                 .forEach(percent -> said.add(words.say("batch.make-stock", Figures.atMost(percent, 2))));
         if (scaled.everything().stream().anyMatch(PartFigures::spooned)) {

@@ -6,6 +6,7 @@ import fascicle.workings.clock.Stage;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,10 +38,11 @@ public final class ScheduledEvents {
                     together.computeIfAbsent(due.pot() + "\n" + minutes, unused -> new ArrayList<>()).add(due));
         }
         List<Event> events = new ArrayList<>();
+        Map<String, Integer> counts = new HashMap<>();
         for (List<Schedule.Due> dues : together.values()) {
             Schedule.Due first = dues.get(0);
             Optional<LocalDateTime> start = schedule.at(begin(first).orElseThrow());
-            start.ifPresent(from -> events.add(new Event(uid(name, first.pot(), events.size()), from,
+            start.ifPresent(from -> events.add(new Event(uid(name, first, counts), from,
                     end(dues).stream().mapToObj(schedule::at).flatMap(Optional::stream).findFirst(),
                     called.apply(first.pot()) + ": " + dues.stream().map(due -> doings.say(due.stage())).collect(Collectors.joining(". ")),
                     "", dues.stream().anyMatch(due -> due.stage().kind().byHand()
@@ -61,7 +63,9 @@ public final class ScheduledEvents {
     }
 
     /** Named, not drawn by lot, so that a calendar that is read again changes its events and doubles none. */
-    private static String uid(String name, String pot, int number) {
-        return UUID.nameUUIDFromBytes((name + "\n" + pot + "\n" + number).getBytes(StandardCharsets.UTF_8)) + "@fascicle";
+    private static String uid(String name, Schedule.Due due, Map<String, Integer> counts) {
+        String what = due.pot() + "\n" + due.stage().kind();
+        int number = counts.merge(what, 1, Integer::sum);
+        return UUID.nameUUIDFromBytes((name + "\n" + what + "\n" + number).getBytes(StandardCharsets.UTF_8)) + "@fascicle";
     }
 }

@@ -1,8 +1,10 @@
 package fascicle.book.compose;
 
+import fascicle.book.batch.StepNames;
 import fascicle.book.figures.Figures;
 import fascicle.book.words.Words;
 import fascicle.notebook.Dye;
+import fascicle.notebook.Ids;
 import fascicle.notebook.Noted;
 import fascicle.notebook.Vessel;
 import fascicle.workings.Workings;
@@ -14,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** What to lay out for a planned day, line by line ({@code common practice, no source}). */
 final class LayingOut {
@@ -46,15 +49,36 @@ final class LayingOut {
     private void needles() {
         say("lay-out.needles", plan.bundles(), figures.amount(plan.ask().gramsEach(), "g", false),
                 figures.amount(plan.needlesGrams(), "g", false));
-        List<String> enough = plan.lots().stream()
-                .filter(lot -> lot.left().known() && lot.left().orThrow() >= plan.needlesGrams())
-                .map(lot -> words.say("lay-out.lot", lot.lot().called(),
-                        figures.amount(lot.left().value(), "g", lot.left().about()).orElseThrow())).toList();
+        plan.batches().forEach(this::ownLot);
+        if (plan.batches().stream().allMatch(batch -> lot(batch).isPresent())) {
+            return;
+        }
+        List<String> enough = plan.lots().stream().filter(lot -> lot.has(plan.needlesGrams()).orElse(false))
+                .map(lot -> words.say("lay-out.lot", lot.lot().called(), grams(lot))).toList();
         if (enough.isEmpty()) {
             say("lay-out.no-lot");
         } else {
             say("lay-out.lots", String.join(words.say("pieces"), enough));
         }
+    }
+
+    /** The lot that an entry was done on, or that a method is for. */
+    private void ownLot(Batch batch) {
+        double needed = batch.whole().needlesGrams();
+        lot(batch).ifPresent(lot -> {
+            String key = lot.has(needed).map(enough -> enough ? "lay-out.own-lot" : "lay-out.own-lot-short")
+                    .orElse("lay-out.own-lot-unknown");
+            say(key, batch.letter(), lot.lot().called(), figures.amount(needed, "g", false), grams(lot));
+        });
+    }
+
+    private Optional<DayPlan.Lot> lot(Batch batch) {
+        return batch.chosen().lot().flatMap(id -> plan.lots().stream()
+                .filter(lot -> Ids.same(lot.lot().id(), id)).findFirst());
+    }
+
+    private String grams(DayPlan.Lot lot) {
+        return figures.amount(lot.left().value(), "g", lot.left().about()).orElse("");
     }
 
     /** Vessels by how many are wanted; a notebook has each once. */
@@ -76,13 +100,16 @@ final class LayingOut {
         batch.whole().presoak().ifPresent(bin -> lines.add(figures.amount(bin.liquorMl(), "ml", bin.about())
                 .map(holds -> words.say("lay-out.bin", batch.chosen().called(), holds))
                 .orElseGet(() -> words.say("lay-out.bin-unknown", batch.chosen().called()))));
+        Stream.concat(batch.whole().before().stream(), batch.whole().after().stream()).forEach(bath ->
+                figures.amount(bath.liquorMl(), "ml", bath.about()).ifPresent(holds -> say("lay-out.treatment",
+                        StepNames.treatment(bath.as(), words), batch.chosen().called(), holds)));
     }
 
     private void gear() {
         boolean sour = has(Set.of(Dye.Kind.ACID, Dye.Kind.ALKALI));
         boolean powders = plan.uses().things().stream().anyMatch(thing -> is(thing.form(), Set.of(Dye.Form.POWDER))
                 && !is(thing.kind(), Set.of(Dye.Kind.SALT)));
-        say("lay-out.gloves", plan.ask().people());
+        say(plan.ask().isClass() ? "lay-out.gloves" : "lay-out.gloves-own");
         if (sour || powders) {
             say("lay-out.goggles");
         }

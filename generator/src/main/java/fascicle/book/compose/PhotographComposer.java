@@ -93,7 +93,7 @@ final class PhotographComposer {
     /** Each outline twice, dark under light, so that it is seen on whatever the picture shows. */
     private Markup outlines(List<Reading.Photograph> readings) {
         StringBuilder svg = new StringBuilder("<svg class=\"read-areas\" viewBox=\"0 0 100 100\" "
-                + "preserveAspectRatio=\"none\" role=\"img\" focusable=\"false\"><title>")
+                + "preserveAspectRatio=\"none\" role=\"img\"><title>")
                 .append(Entities.escape(words.say("photograph.areas"))).append("</title>");
         outline(svg, "read-needles", readings.stream().flatMap(reading -> reading.needles().stream()));
         outline(svg, "read-card", patches(readings).map(Patch::at));

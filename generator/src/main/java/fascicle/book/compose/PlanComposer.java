@@ -67,7 +67,8 @@ public final class PlanComposer {
         PlannedHours hours = new PlannedHours(plan, words, doings);
         return new PlanPage(frame(words.say("plan.title")), said(), refused(),
                 new LayingOut(plan, workings, words).lines(), plan.batches().stream().map(this::measured).toList(),
-                plan.needs().stream().map(this::need).toList(), hours.all(), hours.notes(),
+                plan.needs().stream().map(this::need).toList(), words.say(plan.ask().start().isPresent()
+                ? "plan.heading-clock" : "plan.heading-clock-after"), hours.all(), hours.notes(),
                 plan.duties().stream().map(duty -> ClassWords.duty(duty, words)).toList(),
                 CautionWords.of(plan.uses(), words));
     }
@@ -116,6 +117,12 @@ public final class PlanComposer {
                 words.say("plan.refused", refused.chosen().called(), ClassWords.refusal(why, words)))).toList();
     }
 
+    private List<String> pots(Batch batch) {
+        return batch.whole().pots().isPresent() ? batch.groups().stream().map(this::line).toList()
+                : List.of(words.say("plan.pots-unknown", new BatchWords(measuring, words).pots(batch.whole())
+                        .orElseGet(() -> words.say("plan.no-vessel")), words.say("plan.bundles", plan.ask().people())));
+    }
+
     /** All pots together, and where there are several, one of each kind. */
     private PlanPage.Measured measured(Batch batch) {
         List<Scaled> columns = new ArrayList<>();
@@ -135,7 +142,7 @@ public final class PlanComposer {
         List<Scaling.Row> rows = IntStream.range(0, sheets.get(0).rows().size())
                 .mapToObj(row -> new Scaling.Row(thing(sheets.get(0).rows().get(row)),
                         sheets.stream().map(sheet -> cell(sheet.rows().get(row))).toList())).toList();
-        return new PlanPage.Measured(words.say("plan.lettered", batch.letter(), batch.chosen().called()), batch.groups().stream().map(this::line).toList(), titles,
+        return new PlanPage.Measured(words.say("plan.lettered", batch.letter(), batch.chosen().called()), pots(batch), titles,
                 rows, remarks(batch));
     }
 
@@ -152,7 +159,13 @@ public final class PlanComposer {
                         solution.part().amountAbout()), figures.amount(solution.millilitres(), "ml", false),
                 Figures.atMost(solution.percent(), 1)));
         Stream<String> open = batch.chosen().leavesDyeOpen() ? Stream.of(words.say("plan.dye-open")) : Stream.empty();
-        return Stream.of(open, made, ofBatch).flatMap(sentences -> sentences).toList();
+        return Stream.of(open, made, brought(batch), ofBatch).flatMap(sentences -> sentences).toList();
+    }
+
+    /** What solutions do to the water. */
+    private Stream<String> brought(Batch batch) {
+        Stream<String> less = batch.solutions().isEmpty() ? Stream.empty() : Stream.of(words.say("plan.solutions-bring"));
+        return batch.isOverfull() ? Stream.concat(less, Stream.of(words.say("plan.overfull"))) : less;
     }
 
     /** What is in one pot. */

@@ -53,7 +53,12 @@ final class PlannedHours {
         plan.schedule().last().forEach(pot -> notes.add(words.say("plan.last", pot)));
         plan.schedule().unplaced().forEach(pot -> notes.add(words.say("plan.unplaced", pot)));
         notes.add(words.say("plan.two-places"));
-        notes.add(words.say("clock.note-estimate"));
+        if (plan.schedule().due().stream().anyMatch(due -> due.stage().estimated())) {
+            notes.add(words.say("clock.note-estimate"));
+        }
+        if (plan.schedule().due().stream().anyMatch(due -> due.stage().until().mornings() > 0)) {
+            notes.add(words.say("plan.note-morning"));
+        }
         return List.copyOf(notes);
     }
 

@@ -4,6 +4,7 @@ import fascicle.book.words.Words;
 import fascicle.measure.Kitchen;
 import fascicle.measure.Numbers;
 import fascicle.measure.Scoops;
+import fascicle.measure.Unit;
 import fascicle.notebook.Noted;
 import fascicle.notebook.Vessel;
 import fascicle.workings.Workings;
@@ -13,7 +14,7 @@ import java.util.OptionalDouble;
 
 /**
  * {@code data/batch.js}: what {@code scripts/batch.js} needs for every recipe of the book: the vessels and the balance,
- * the spoons of each kitchen, and the book's words.
+ * the units of needles in billionths of a gram, the spoons of each kitchen, and the book's words.
  */
 public final class BatchScript {
 
@@ -24,7 +25,12 @@ public final class BatchScript {
             "fact.liquor", "step.finish", "scaling.in", "table.unknown", "batch.pot", "batch.pots", "batch.stock",
             "batch.or", "batch.in-it", "batch.scoops-more", "batch.scoops-less", "batch.make-stock",
             "batch.spoons-wander", "batch.paler", "batch.too-long", "batch.no-room", "batch.unmeasured",
-            "batch.too-weak", "batch.too-much-stock");
+            "batch.too-weak", "batch.too-much-stock", "batch.wrong", "kitchen.us", "kitchen.metric", "kitchen.imperial");
+
+    /** The units in which needles are weighed out. */
+    private static final List<Unit> UNITS = List.of(Unit.GRAM, Unit.KILOGRAM, Unit.OUNCE, Unit.POUND);
+
+    private static final int BILLION = 1_000_000_000;
 
     private final Json json = new Json();
 
@@ -46,6 +52,10 @@ public final class BatchScript {
         json.object(() -> {
             json.text("kitchen", workings.measuring().kitchen().key());
             json.exact("balance", workings.measuring().balance());
+            json.rows("units", UNITS, unit -> {
+                json.cell(unit.symbol());
+                json.cell(unit.size().multiply(BILLION).bigDecimalValue().toPlainString());
+            });
             json.object("kitchens", () -> {
                 for (Kitchen kitchen : Kitchen.values()) {
                     json.rows(kitchen.key(), Scoops.setOf(kitchen), scoop -> {

@@ -128,6 +128,11 @@ final class Json {
         }
     }
 
+    /** A truth that may not be known. */
+    void maybe(String name, Optional<Boolean> value) {
+        value.ifPresentOrElse(known -> yes(name, known), () -> unknown(name));
+    }
+
     /** A size to its last digit, for whoever goes on reckoning with it: its value and whether it is rough. */
     void exact(String name, Magnitude size) {
         if (!size.known()) {

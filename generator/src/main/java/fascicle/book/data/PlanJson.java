@@ -64,8 +64,7 @@ public final class PlanJson {
             json.items("lots", plan.lots(), lot -> {
                 json.text("id", lot.lot().id());
                 json.figure("left_g", lot.left().value());
-                json.text("enough", lot.left().known()
-                        ? Optional.of(lot.left().orThrow() >= plan.needlesGrams() ? "yes" : "no") : Optional.empty());
+                json.maybe("enough", lot.has(plan.needlesGrams()));
             });
             json.items("clock", plan.schedule().due(), this::due);
             json.items("together", plan.schedule().together(), two -> {
@@ -85,7 +84,7 @@ public final class PlanJson {
         json.text("of", batch.chosen().id());
         json.text("title", batch.chosen().called());
         json.yes("dye_left_open", batch.chosen().leavesDyeOpen());
-        json.number("pots", batch.pots());
+        json.count("pots", batch.whole().pots());
         json.object("whole", () -> batches.write(batch.besideSolutions(batch.whole())));
         json.items("each_pot", batch.groups(), group -> pot(batch, group));
         json.items("solutions", batch.solutions(), this::solution);

@@ -12,13 +12,14 @@ import java.util.Optional;
  * @param layOut what to lay out
  * @param methods what to measure out, method by method
  * @param needs what it takes of each thing, against the shelf
+ * @param clockHeading what the hours are
  * @param clock everything in the order of time
  * @param clockNotes what the times rest on
  * @param duties what the teacher does
  * @param cautions what may hurt someone
  */
 public record PlanPage(Frame frame, List<String> said, List<String> refused, List<String> layOut, List<Measured> methods,
-        List<Need> needs, List<Due> clock, List<String> clockNotes, List<String> duties, List<String> cautions)
+        List<Need> needs, String clockHeading, List<Due> clock, List<String> clockNotes, List<String> duties, List<String> cautions)
         implements Page {
 
     @Override

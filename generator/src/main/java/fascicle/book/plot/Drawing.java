@@ -25,7 +25,7 @@ final class Drawing {
 
     /** Where words begin and end. */
     enum Anchor {
-        /** They begin here. */
+        /** They begin here, or as those around them do. */
         START,
         /** They stand in the middle of here. */
         MIDDLE,
@@ -139,11 +139,12 @@ final class Drawing {
             hairs.append('M').append(places(scale.at(value), y)).append('v').append(TICK);
         }
         hairlines(hairs.toString());
+        svg.append("<g text-anchor=\"middle\">");
         List<String> labels = ticks.labels();
         for (int i = 0; i < labels.size(); i++) {
-            text(scale.at(ticks.at().get(i)), y + 17, Anchor.MIDDLE, labels.get(i));
+            text(scale.at(ticks.at().get(i)), y + 17, Anchor.START, labels.get(i));
         }
-        return text((left + right) / 2, y + 34, Anchor.MIDDLE, title);
+        return text((left + right) / 2, y + 34, Anchor.START, title).end();
     }
 
     /** An axis at the left of a plot, its numbers and what they are. */
@@ -161,11 +162,12 @@ final class Drawing {
             hairs.append('M').append(places(x, scale.at(value))).append("h-").append(TICK);
         }
         hairlines(hairs.toString());
+        svg.append("<g text-anchor=\"end\">");
         List<String> labels = ticks.labels();
         for (int i = 0; i < labels.size(); i++) {
-            text(x - 7, scale.at(ticks.at().get(i)) + 4.2, Anchor.END, labels.get(i));
+            text(x - 7, scale.at(ticks.at().get(i)) + 4.2, Anchor.START, labels.get(i));
         }
-        return this;
+        return end();
     }
 
     /** A needle in its colour. */

@@ -1,7 +1,5 @@
 package fascicle.book.swatch;
 
-import fascicle.book.figures.Figures;
-
 /**
  * The outline of one needle of a bundle: narrow in its sheath, widest at its middle, ending in a point.
  *
@@ -50,16 +48,17 @@ record Needle(double foot, double footY, double half, double belly, double belly
         return (number - (needles - 1) / 2.0) * usual / needles;
     }
 
-    /** A closed SVG path. */
+    /** A closed SVG path, in whole steps: no needle is drawn finer than it is seen, and pages hold thousands. */
     void drawTo(StringBuilder path) {
-        path.append('M').append(Figures.place(foot - half)).append(' ').append(Figures.place(footY));
-        bend(path, -bulge, tip, tipY);
-        bend(path, bulge, foot + half, footY);
+        point(path, 'M', foot - half, footY);
+        point(path, 'Q', belly - bulge, bellyY);
+        point(path, ' ', tip, tipY);
+        point(path, ' ', belly + bulge, bellyY);
+        point(path, ' ', foot + half, footY);
         path.append('z');
     }
 
-    private void bend(StringBuilder path, double side, double x, double y) {
-        path.append('Q').append(Figures.place(belly + side)).append(' ').append(Figures.place(bellyY)).append(' ')
-                .append(Figures.place(x)).append(' ').append(Figures.place(y));
+    private static void point(StringBuilder path, char before, double x, double y) {
+        path.append(before).append(StrictMath.round(x)).append(' ').append(StrictMath.round(y));
     }
 }

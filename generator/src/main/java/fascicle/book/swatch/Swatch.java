@@ -121,7 +121,7 @@ public record Swatch(List<Lab> readings, Optional<Lab> sheath, Optional<Lab> tar
     private static StringBuilder begun(Lay lay, String title) {
         StringBuilder svg = new StringBuilder(1024);
         svg.append("<svg class=\"swatch ").append(lay.style).append("\" viewBox=\"").append(lay.box)
-                .append("\" role=\"img\" focusable=\"false\"><title>").append(Entities.escape(title))
+                .append("\" role=\"img\"><title>").append(Entities.escape(title))
                 .append("</title>");
         if (lay == Lay.HUNG) {
             return svg.append("<g transform=\"matrix(1 0 0 -1 0 66)\">");

@@ -29,7 +29,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
- * How a book looks: templates that lay pages out, one style, and the look-up's own.
+ * How a book looks: templates that lay pages out, one style, and what some pages need beside it.
  *
  * <p>A theme's templates see page records and the book's words, and nothing else; everything they print is escaped.
  * Safe for use from several threads.
@@ -44,8 +44,8 @@ public final class Theme {
     /** The style a theme has. */
     static final String STYLE = "style.css";
 
-    /** What only the page has on which entries are looked up; a theme may do without. */
-    static final String LOOK_UP_STYLE = "look-up.css";
+    /** What an entry's page does not need, and what only the look-up needs; a theme may do without them. */
+    static final List<String> FURTHER_STYLES = List.of("lists.css", "look-up.css");
 
     private static final String STYLES = "style/";
 
@@ -66,10 +66,8 @@ public final class Theme {
         this.models = new PageModels(Words.shipped());
         List<ThemeBroken.Fault> faults = new ArrayList<>();
         this.style = required(source, STYLE, faults);
-        for (StyleFiles.Named named : StyleFiles.of(STYLE, style, faults)) {
-            besideStyle.put(named.file(), required(source, named.file(), named.missing(STYLE), faults));
-        }
-        lookUpStyle(source, faults);
+        filesOf(STYLE, style, source, faults);
+        FURTHER_STYLES.forEach(further -> furtherStyle(further, source, faults));
         Map<String, String> texts = new TreeMap<>();
         for (String template : TEMPLATES) {
             String text = new String(required(source, template, faults), StandardCharsets.UTF_8);
@@ -87,17 +85,21 @@ public final class Theme {
         }
     }
 
-    private void lookUpStyle(Source source, List<ThemeBroken.Fault> faults) {
+    private void furtherStyle(String further, Source source, List<ThemeBroken.Fault> faults) {
         try {
-            Optional<byte[]> found = source.file(LOOK_UP_STYLE);
+            Optional<byte[]> found = source.file(further);
             if (found.isPresent()) {
-                besideStyle.put(LOOK_UP_STYLE, StyleFiles.lean(found.get()));
-                for (StyleFiles.Named named : StyleFiles.of(LOOK_UP_STYLE, found.get(), faults)) {
-                    besideStyle.put(named.file(), required(source, named.file(), named.missing(LOOK_UP_STYLE), faults));
-                }
+                besideStyle.put(further, StyleFiles.lean(found.get()));
+                filesOf(further, found.get(), source, faults);
             }
         } catch (IOException failed) {
-            faults.add(unreadable(LOOK_UP_STYLE, failed));
+            faults.add(unreadable(further, failed));
+        }
+    }
+
+    private void filesOf(String file, byte[] css, Source source, List<ThemeBroken.Fault> faults) {
+        for (StyleFiles.Named named : StyleFiles.of(file, css, faults)) {
+            besideStyle.put(named.file(), required(source, named.file(), named.missing(file), faults));
         }
     }
 
@@ -140,7 +142,7 @@ public final class Theme {
     public static Theme in(Path folder) throws ThemeBroken {
         Path last = folder.toAbsolutePath().normalize().getFileName();
         String called = last == null ? "" : last.toString().toLowerCase(Locale.ROOT);
-        boolean plain = called.matches("[a-z0-9-]+") && !LOOK_UP_STYLE.equals(called + ".css");
+        boolean plain = called.matches("[a-z0-9-]+") && !FURTHER_STYLES.contains(called + ".css");
         return new Theme(plain ? called : "theme", file -> {
             Path path = folder.resolve(file);
             return Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS)
@@ -167,7 +169,7 @@ public final class Theme {
     }
 
     /**
-     * What the book publishes beside the style: the faces and pictures that it names, and the look-up's own style.
+     * What the book publishes beside the style: the faces and pictures that it names, and the further styles.
      *
      * @return addresses such as {@code style/alegreya.woff2}, in order
      */
@@ -176,7 +178,7 @@ public final class Theme {
     }
 
     /**
-     * A face or picture that the style names, or the look-up's own style.
+     * A face or picture that a style names, or a further style.
      *
      * @param address one of {@link #besideStyle}
      * @return its bytes

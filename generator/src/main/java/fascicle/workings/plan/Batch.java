@@ -1,12 +1,15 @@
 package fascicle.workings.plan;
 
+import fascicle.bath.Stock;
 import fascicle.notebook.Part;
 import fascicle.workings.PartFigures;
 import fascicle.workings.Scaled;
+import fascicle.workings.SoakFigures;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * What is done by one method or entry.
@@ -20,9 +23,9 @@ import java.util.stream.IntStream;
 public record Batch(String letter, Chosen chosen, List<PotGroup> groups, Scaled whole, List<Solution> solutions) {
 
     /**
-     * How many pots, as far as anybody knows.
+     * How many pots there are to work with: one, where nobody knows what the vessel holds.
      *
-     * @return 1 where the vessel's measures are unknown
+     * @return from 1 on; whether that is known tells {@link Scaled#pots} of the whole
      */
     public int pots() {
         return groups.stream().mapToInt(PotGroup::pots).sum();
@@ -53,17 +56,27 @@ public record Batch(String letter, Chosen chosen, List<PotGroup> groups, Scaled 
      * The same quantities where less water is poured, since the solutions bring some.
      *
      * @param scaled all pots, or one of them
-     * @return the quantities with the water to pour beside the solutions, never below 0
+     * @return the quantities with the water to pour beside the solutions in each bath, never below 0
      */
     public Scaled besideSolutions(Scaled scaled) {
-        double brought = scaled.parts().stream().mapToDouble(this::millilitres).sum();
-        return scaled.waterMl().isEmpty() || brought == 0 ? scaled
-                : scaled.pouring(StrictMath.max(0, scaled.waterMl().getAsDouble() - brought));
+        return scaled.pouring((water, parts) -> water.isEmpty() ? water
+                : OptionalDouble.of(StrictMath.max(0, water.getAsDouble() - brought(parts))));
     }
 
-    private double millilitres(PartFigures part) {
-        OptionalDouble strength = strength(part.part());
-        return strength.isPresent() && part.grams().isPresent()
-                ? part.grams().getAsDouble() * 100 / strength.getAsDouble() : 0;
+    /**
+     * Whether solutions bring more water than a bath may have.
+     *
+     * @return true where a stronger solution, or the thing itself, would be needed
+     */
+    public boolean isOverfull() {
+        Stream<SoakFigures> soaks = Stream.of(whole.presoak().stream(), whole.before().stream(), whole.after().stream())
+                .flatMap(found -> found);
+        return brought(whole.parts()) > whole.waterMl().orElse(Double.POSITIVE_INFINITY)
+                || soaks.anyMatch(soak -> brought(soak.with()) > soak.waterMl().orElse(Double.POSITIVE_INFINITY));
+    }
+
+    private double brought(List<PartFigures> parts) {
+        return parts.stream().filter(part -> strength(part.part()).isPresent()).mapToDouble(part ->
+                new Stock(strength(part.part()).orElseThrow()).millilitres(part.grams().orElse(0))).sum();
     }
 }

@@ -26,18 +26,23 @@ final class Potting {
         Scaled single = scale.apply(each);
         int parting = single.pots().orElse(1);
         if (parting > 1) {
-            return List.of(new PotGroup(people * parting, 0, scale.apply(each / parting)));
+            return List.of(new PotGroup(people * parting, 0,
+                    scale.apply(each / parting).pouring(new Sharing(1.0 / (people * parting)))));
         }
         int most = most(people, each, scale);
         int pots = (people + most - 1) / most;
         int fuller = (people + pots - 1) / pots;
         int full = people - pots * (fuller - 1);
         List<PotGroup> groups = new ArrayList<>();
-        groups.add(new PotGroup(full, fuller, scale.apply(fuller * each)));
+        groups.add(group(full, fuller, people, scale.apply(fuller * each)));
         if (full < pots) {
-            groups.add(new PotGroup(pots - full, fuller - 1, scale.apply((fuller - 1) * each)));
+            groups.add(group(pots - full, fuller - 1, people, scale.apply((fuller - 1) * each)));
         }
         return List.copyOf(groups);
+    }
+
+    private static PotGroup group(int pots, int bundles, int people, Scaled scaled) {
+        return new PotGroup(pots, bundles, scaled.pouring(new Sharing((double) bundles / people)));
     }
 
     /** The most bundles that one pot holds: at least 1, and fewer than all. */

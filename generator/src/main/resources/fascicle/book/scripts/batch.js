@@ -245,10 +245,18 @@ self.fascicleBatch = (function (book) {
         said.push(say('batch.too-long', cm(doses.length), cm(vessel.line)));
       }
     }
-    const stocks = batch.everything.map(part => [part, stockOf(part)]).filter(one => one[1]);
-    stocks.filter(one => bath.water && one[1][1] > bath.water[0])
-      .forEach(one => said.push(say('batch.too-much-stock', one[0].of.called, amount(one[1][1], 'ml', 0))));
-    [0.1, 1].filter(percent => stocks.some(one => one[1][0] === percent))
+    const pots = batch.pots || 1;
+    const inPot = bath.parts.map(part => shared(part, pots));
+    const tooMuch = (parts, water) => parts.forEach(part => {
+      const toMake = stockOf(part);
+      if (toMake && water && toMake[1] > water) {
+        said.push(say('batch.too-much-stock', part.of.called, amount(toMake[1], 'ml', 0)));
+      }
+    });
+    batch.presoak.concat(batch.before, batch.after).forEach(one => tooMuch(one.parts, one.water && one.water[0]));
+    tooMuch(inPot, bath.water && bath.water[0] / pots);
+    const stocks = batch.everything.concat(inPot).map(stockOf).filter(one => one);
+    [0.1, 1].filter(percent => stocks.some(one => one[0] === percent))
       .forEach(percent => said.push(say('batch.make-stock', atMost(percent, 2))));
     return batch.everything.some(part => part.of.spooned) ? said.concat(say('batch.spoons-wander')) : said;
   }
@@ -277,6 +285,8 @@ self.fascicleBatch = (function (book) {
     if (doses.vessel) {
       vessel.remove(0);
     }
+    book.units.forEach(([called, size]) => unit.add(new Option(called, size)));
+    Object.keys(book.kitchens).forEach(key => kitchen.add(new Option(say('kitchen.' + key), key)));
     kitchen.value = book.kitchen;
     const cell = (row, lines, name) => {
       const box = row.appendChild(document.createElement(name || 'td'));
@@ -287,7 +297,7 @@ self.fascicleBatch = (function (book) {
       const grams = gramsOf(weight.value, unit.value);
       const good = grams > 0 && grams < 1e7;
       weight.setAttribute('aria-invalid', String(!good));
-      slot('wrong').hidden = good;
+      slot('wrong').textContent = good ? '' : say('batch.wrong');
       slot('found').hidden = !good;
       if (!good) {
         return;

@@ -107,15 +107,33 @@ class ThemeTest {
         }
     }
 
-    @Test
-    void whatOnlyTheLookUpNeedsIsPublishedBesideTheStyle() throws Exception {
-        Files.writeString(folder.resolve(Theme.LOOK_UP_STYLE), ".ask { color: red; }\n");
+    @ParameterizedTest
+    @ValueSource(strings = {"lists.css", "look-up.css"})
+    void whatSomePagesNeedIsPublishedBesideTheStyle(String further) throws Exception {
+        Files.writeString(folder.resolve(further), ".ask { color: red; }\n");
         Theme theme = Theme.in(folder);
-        assertEquals(List.of("style/alegreya.woff2", "style/look-up.css"), theme.besideStyle());
-        assertEquals(".ask{color:red}\n", new String(theme.fileBesideStyle("style/look-up.css"), UTF_8));
-        Files.writeString(folder.resolve(Theme.LOOK_UP_STYLE), "\n@import \"x.css\"");
+        assertEquals(List.of("style/alegreya.woff2", "style/" + further), theme.besideStyle());
+        assertEquals(".ask{color:red}\n", new String(theme.fileBesideStyle("style/" + further), UTF_8));
+        Files.writeString(folder.resolve(further), ".ask { background: url(\"bark.png\") }\n");
         assertTrue(assertThrows(ThemeBroken.class, () -> Theme.in(folder)).getMessage()
-                .startsWith("look-up.css:2:1: error: found"));
+                .startsWith(further + ":1:20: error: found url(\"bark.png\"), expected a file"));
+        Files.writeString(folder.resolve(further), "\n@import \"x.css\"");
+        assertTrue(assertThrows(ThemeBroken.class, () -> Theme.in(folder)).getMessage()
+                .startsWith(further + ":2:1: error: found"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"lists", "look-up"})
+    void aThemeThatIsCalledLikeAFurtherStyleKeepsBoth(String called) throws Exception {
+        Files.writeString(folder.resolve(called + ".css"), ".ask { color: red; }\n");
+        Path own = Files.createDirectory(folder.resolve(called));
+        try (var files = Files.list(folder)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Files.copy(file, own.resolve(file.getFileName()));
+            }
+        }
+        Theme theme = Theme.in(own);
+        assertFalse(theme.besideStyle().contains(theme.styleAddress()), theme.styleAddress());
     }
 
     @Test

@@ -86,6 +86,12 @@ class ThemesReadmeTest {
         }
     }
 
+    /** Two records may hold rows of their own. */
+    private static String named(Class<?> piece) {
+        Class<?> whole = piece.getEnclosingClass();
+        return whole == null ? piece.getSimpleName() : whole.getSimpleName() + "." + piece.getSimpleName();
+    }
+
     private static String kind(Type type, Map<String, Class<?>> pieces) {
         if (type instanceof ParameterizedType of) {
             String inner = kind(of.getActualTypeArguments()[0], pieces);
@@ -102,8 +108,9 @@ class ThemesReadmeTest {
             return "finished HTML";
         }
         assertTrue(plain.isRecord(), plain + " is not for templates");
-        pieces.put(plain.getSimpleName(), plain);
-        return plain.getSimpleName();
+        String name = named(plain);
+        pieces.put(name, plain);
+        return name;
     }
 
     /** What the record's own comment says of each component. */

@@ -48,7 +48,8 @@ class WordsTest {
 
     private static String sources() throws IOException {
         StringBuilder all = new StringBuilder();
-        for (Path root : List.of(Path.of("src/main/java/fascicle/book"), Path.of("../themes/longleaf"))) {
+        for (Path root : List.of(Path.of("src/main/java/fascicle/book"), Path.of("src/main/java/fascicle/cli"),
+                Path.of("../themes/longleaf"))) {
             try (Stream<Path> files = Files.walk(root)) {
                 for (Path file : files.filter(path -> path.toString().matches(".*\\.(java|ftlh)")).toList()) {
                     all.append(Files.readString(file));
