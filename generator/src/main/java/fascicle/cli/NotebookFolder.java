@@ -6,7 +6,7 @@ import fascicle.notebook.Finding;
 import fascicle.notebook.Notebook;
 import fascicle.notebook.read.NotebookReader;
 import fascicle.photo.Darkroom;
-import fascicle.workings.Proofreading;
+import fascicle.workings.proof.Proofreading;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;

@@ -18,9 +18,6 @@ final class Checks {
         this.recipes = recipes;
     }
 
-    /** What was found: all of it in order, and the errors by the entry they keep out. */
-    record Found(List<Finding> findings, List<Missing> faulty) {}
-
     /** Everything found. */
     Found all() {
         Findings findings = new Findings();
@@ -51,7 +48,6 @@ final class Checks {
         }
         new DateChecks(workings.notebook(), findings).check();
         new ReuseChecks(workings, findings).check();
-        new ShelfChecks(workings, findings).check();
         return new Found(findings.sorted(), List.copyOf(faulty));
     }
 }

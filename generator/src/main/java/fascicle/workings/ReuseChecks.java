@@ -2,12 +2,17 @@ package fascicle.workings;
 
 import fascicle.bath.Uptake;
 import fascicle.notebook.Bath;
+import fascicle.notebook.Edition;
 import fascicle.notebook.Entry;
 import fascicle.notebook.Findings;
 import fascicle.notebook.Glass;
 import fascicle.notebook.Ids;
+import fascicle.notebook.Noted;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 /** Whether what is said of reused baths, and of what is left in them, can be. */
 final class ReuseChecks {
@@ -37,9 +42,37 @@ final class ReuseChecks {
                     findings.warning(reuses.place(), "the bath of “" + reuses.written() + "” went to “" + first.id()
                             + "” already; a bath stands in one pot, so name the entry that used it last, or check both");
                 }
+                morePrivate(entry).ifPresent(earlier -> findings.warning(reuses.place(), "in the "
+                        + lacking(entry, earlier) + " book this bath will read as fresh, without the dye, the acid and the "
+                        + "cautions of “" + earlier.id() + "”; share that entry too, or keep this one"));
             });
             darker(working);
         }
+    }
+
+    /** The nearest earlier entry of an entry's bath that fewer people may see. */
+    private Optional<Entry> morePrivate(Entry entry) {
+        Set<String> seen = new HashSet<>();
+        Optional<Entry> earlier = before(entry);
+        while (earlier.isPresent() && seen.add(Ids.key(earlier.get().id()))) {
+            if (!entry.share().shows(earlier.get().share())) {
+                return earlier;
+            }
+            earlier = before(earlier.get());
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Entry> before(Entry entry) {
+        return entry.recipe().bath().reuses().map(Noted::value).flatMap(workings::entry).map(EntryWorking::entry);
+    }
+
+    /** Whose books show an entry and not an earlier one. */
+    private static String lacking(Entry entry, Entry earlier) {
+        if (entry.share() == Edition.STUDENTS) {
+            return "students’";
+        }
+        return earlier.share() == Edition.STUDENTS ? "open" : "students’ and the open";
     }
 
     private void darker(EntryWorking working) {

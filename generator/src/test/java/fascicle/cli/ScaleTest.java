@@ -40,6 +40,8 @@ class ScaleTest {
                 .with("days/2026-05-09/unweighed.md", "---\nneedles: {lot: scalded-2025}\n"
                         + "bath: {water: 1 L, dye: [{is: brick, amount: 2 % owf}], "
                         + "assistants: [{is: salt, amount: 20 g}]}\n---\n")
+                .with("days/2026-05-09/damp.md", "---\nneedles: {lot: scalded-2025, weight: 60 g, weighed: damp}\n"
+                        + "bath: {water: 1 L, dye: [{is: brick, amount: 2 % owf}]}\n---\n")
                 .with("days/2026-05-09/faulty.md", "---\nneedles: {lot: nowhere}\n---\n")
                 .with("methods/weightless.md", "---\ntitle: Weightless\n---\n");
     }
@@ -168,6 +170,7 @@ class ScaleTest {
         // By hand: 2 % of 5 g.
         Call unweighed = scale("2026-05-09-unweighed", "5 g").ends(0).says("does not say what its own needles weighed");
         assertTrue(plain(unweighed.out()).contains("Brick: 0.1 g\n  Table salt: not known (“20 g”)"), unweighed.out());
+        scale("2026-05-09-damp", "5 g").ends(0).says("was weighed damp, so only amounts in % owf can be worked out");
         scale("weightless", "5 g").ends(0).says("“for:” in a method");
         assertEquals("", scale("41", "5 g").err());
     }

@@ -33,6 +33,12 @@ final class AcidityComposer {
         return new Fact(words.say("fact.ph-estimate"), List.copyOf(values), Optional.empty());
     }
 
+    /** The estimate of a bin that nobody heats. */
+    Fact cold(AcidityFigures acidity) {
+        return Fact.of(words.say("fact.ph-estimate"), acidity.cold().isPresent()
+                ? words.say("about", figure(acidity.cold().getAsDouble())) : said(acidity));
+    }
+
     private String said(AcidityFigures acidity) {
         if (acidity.cold().isPresent() && acidity.heated().isPresent()) {
             String cold = figure(acidity.cold().getAsDouble());
