@@ -6,10 +6,13 @@ import fascicle.book.data.Answers;
 import fascicle.book.words.Words;
 import fascicle.measure.Kitchen;
 import fascicle.notebook.Notebook;
+import fascicle.notebook.Recipe;
 import fascicle.notebook.Vessel;
 import fascicle.workings.Measuring;
 import fascicle.workings.Scaled;
 import fascicle.workings.Workings;
+import fascicle.workings.acidity.Acidities;
+import fascicle.workings.acidity.AcidityFigures;
 import fascicle.workings.care.Care;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -66,11 +69,12 @@ final class ScaleCommand implements Callable<Integer> {
         UnweighedRecipe.hint(workings, asked).ifPresent(terminal::say);
         List<String> remarks = new BatchWords(measuring, Words.shipped()).remarks(scaled);
         List<String> cautions = cautions(sound, asked, scaled);
+        AcidityFigures acidity = Acidities.of(workings).bath(scaled, recipe(sound, asked).bath());
         if (json) {
-            terminal.print(Answers.scaled(scaled, measuring,
+            terminal.print(Answers.scaled(scaled, measuring, acidity,
                     Stream.concat(remarks.stream(), cautions.stream()).toList()));
         } else {
-            ScaledWords.of(scaled, title(sound, scaled), measuring, remarks, cautions)
+            ScaledWords.of(scaled, title(sound, scaled), measuring, acidity, remarks, cautions)
                     .forEach(terminal::print);
         }
         return Status.DONE;
@@ -91,9 +95,11 @@ final class ScaleCommand implements Callable<Integer> {
     }
 
     private static List<String> cautions(Notebook read, String asked, Scaled scaled) {
+        return CautionWords.of(Care.of(read).uses(recipe(read, asked), scaled.vessel()), Words.shipped());
+    }
+
+    private static Recipe recipe(Notebook read, String asked) {
         return read.entry(asked).map(entry -> entry.recipe())
-                .or(() -> read.method(asked).map(method -> method.recipe()))
-                .map(recipe -> CautionWords.of(Care.of(read).uses(recipe, scaled.vessel()), Words.shipped()))
-                .orElse(List.of());
+                .or(() -> read.method(asked).map(method -> method.recipe())).orElseThrow();
     }
 }

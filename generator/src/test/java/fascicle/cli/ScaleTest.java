@@ -95,6 +95,7 @@ class ScaleTest {
                   Water: 12000 mL
                 Iron
                   Water: 3000 mL
+                pH, estimated: not known: add “alkalinity: … mg/L” under “water:” in notebook.yaml, from the supplier’s report or a strip
                 """, plain(scaled.out().substring(0, scaled.out().indexOf("Caution\n"))));
         List<String> cautions = scaled.out().lines().dropWhile(line -> !line.equals("Caution")).skip(1).toList();
         assertEquals("  Iron salts can kill a small child who swallows them: locked away.", cautions.get(1));

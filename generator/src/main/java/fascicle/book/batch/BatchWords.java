@@ -111,7 +111,8 @@ public final class BatchWords {
         if (remark instanceof BatchRemark.TooMuchStock stock) {
             return words.say("batch.too-much-stock", stock.thing(), figures.amount(stock.millilitres(), "ml", false));
         }
-        return words.say("batch.too-weak");
+        return words.say(remark instanceof BatchRemark.Reused ? "batch.reused"
+                : remark instanceof BatchRemark.NoLiquor ? "batch.no-liquor" : "batch.too-weak");
     }
 
     private String centimetres(double length) {

@@ -15,6 +15,7 @@ import fascicle.notebook.Noted;
 import fascicle.notebook.Origin;
 import fascicle.notebook.Recipe;
 import fascicle.notebook.Water;
+import fascicle.workings.ExtractFigures;
 import fascicle.workings.HeatFigures;
 import fascicle.workings.PartFigures;
 import fascicle.workings.PotFigures;
@@ -125,8 +126,11 @@ final class RecipeComposer {
             facts.fact(new AcidityComposer(words).fact(worked.acidity(), bath.ph()));
         }
         bath.extract().ifPresent(extract -> {
-            facts.written("fact.extract", extract.of()).written("fact.extract-state", extract.state())
-                    .written("fact.extract-water", extract.water());
+            Optional<ExtractFigures> plant = worked.bath().extract();
+            boolean rough = plant.filter(ExtractFigures::about).isPresent();
+            facts.known("fact.extract", plant.flatMap(found -> figures.amount(found.plantGrams(), "g", rough)))
+                    .written("fact.extract-state", extract.state())
+                    .known("fact.extract-water", plant.flatMap(found -> figures.amount(found.waterMl(), "ml", rough)));
             heatSteps(extract.heat(), false).forEach(facts::fact);
         });
         return facts.facts();

@@ -130,6 +130,10 @@ final class JsonEntry {
             json.text("ph_estimate_why", acidity.why().map(AcidityFigures.Why::word));
             parts("dye", figures.dye());
             parts("assistants", figures.assistants());
+            json.object("extract", figures.extract(), plant -> {
+                json.figure("of_g", plant.plantGrams());
+                json.figure("water_ml", plant.waterMl());
+            });
             more.run();
         });
     }
@@ -154,7 +158,7 @@ final class JsonEntry {
             json.figure("owf_percent", part.owfPercent());
             json.figure("g_per_l", part.gramsPerLitre());
             json.text("by", part.by().name().toLowerCase(Locale.ROOT));
-            json.yes("about", part.about());
+            json.yes("about", part.about() || part.spooned());
         });
     }
 
