@@ -331,7 +331,8 @@ self.fascicleBatch = (function (book) {
       rows(batch, kitchen.value).forEach(line => {
         const row = body.appendChild(document.createElement('tr'));
         cell(row, [line.step ? say('scaling.in', line.thing, line.step) : line.thing], 'th').scope = 'row';
-        (batch.pots < 2 ? [line.whole] : [line.whole, line.each]).forEach(lines =>
+        // A bin or a treatment is one for all pots.
+        (batch.pots < 2 ? [line.whole] : [line.whole, line.step ? [''] : line.each]).forEach(lines =>
           cell(row, lines.length ? lines : [say('table.unknown')]).className = 'number');
       });
       const list = slot('remarks');
