@@ -3,6 +3,7 @@ package fascicle;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import com.tngtech.archunit.core.importer.ImportOption;
@@ -56,6 +57,19 @@ class FloorsTest {
             noClasses().that().resideInAPackage("fascicle.workings..")
                     .should().dependOnClassesThat().resideInAnyPackage("fascicle.notebook.text..",
                             "fascicle.notebook.resolve..", "fascicle.notebook.read..", "fascicle.notebook.edition..");
+
+    @ArchTest
+    static final ArchRule FIGURES_OF_ENTRIES_STAND_ON_NOTHING_ELSE_OF_THE_WORKINGS =
+            noClasses().that().resideInAPackage("fascicle.workings")
+                    .should().dependOnClassesThat().resideInAPackage("fascicle.workings.*..");
+
+    @ArchTest
+    static final ArchRule WORKINGS_GO_IN_NO_CIRCLE =
+            slices().matching("fascicle.workings.(*)..").should().beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule THE_BOOK_GOES_IN_NO_CIRCLE =
+            slices().matching("fascicle.book.(*)..").should().beFreeOfCycles();
 
     @ArchTest
     static final ArchRule YAML_IS_KNOWN_IN_ONE_ROOM =

@@ -23,6 +23,27 @@ public record StockToMake(double percent, double millilitres) {
     private static final double LEAST_MILLILITRES = 5;
 
     /**
+     * What is weighed for it: ten steps of the balance, which is as little as that tells.
+     *
+     * @param step the balance's smallest step, g
+     * @return in g; filled up to {@link #fillMillilitres}
+     */
+    public static double weighGrams(double step) {
+        return STEPS * step;
+    }
+
+    /**
+     * What those ten steps are filled up to.
+     *
+     * @param percent the stock's strength
+     * @param step the balance's smallest step, g
+     * @return in mL
+     */
+    public static double fillMillilitres(double percent, double step) {
+        return new Stock(percent).millilitres(weighGrams(step));
+    }
+
+    /**
      * The stock to make for a weight, where it is one that the balance cannot tell.
      *
      * @param grams of the thing; 0 or more

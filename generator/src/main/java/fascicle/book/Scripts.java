@@ -16,9 +16,12 @@ final class Scripts {
     private static final String LITERAL = "'(?:\\\\.|[^'\\\\])*+'|\"(?:\\\\.|[^\"\\\\])*+\"|`(?:\\\\.|[^`\\\\])*+`"
             + "|(?<=[(,=:?!&|\\[]|[(,=:?!&|\\[] |return )/(?![*/])(?:\\\\.|\\[(?:\\\\.|[^\\]\\\\])*+]|[^/\\\\\\n\\[])++/";
 
-    /** Comments, empty lines, and space beside a sign: a phone by the stove loads none of them. */
+    /**
+     * Comments, empty lines, and space beside a sign: a phone by the stove loads none of them. Our scripts end every
+     * statement with a semicolon, so that no line needs its end.
+     */
     private static final Pattern NEEDLESS = Pattern.compile("(" + LITERAL + ")|//[^\\n]*+|/\\*(?s:.)*?\\*/"
-            + "|[ \\t]*+(?:([{(\\[;,:?=<>*&|!])\\s*+|([})\\]])[ \\t]*+|(?<![-+] )([-+])[ \\t]*+(?![-+]))|(\\n)\\s*+");
+            + "|[ \\t]*+(?:([{(\\[;,:?=<>*&|!}])\\s*+|([)\\]])[ \\t]*+|(?<![-+] )([-+])[ \\t]*+(?![-+]))|(\\n)\\s*+");
 
     private Scripts() {}
 

@@ -17,6 +17,7 @@ final class KnownVessels {
         return read.vessels().stream().filter(vessel -> Ids.same(vessel.id(), named)).findFirst()
                 .orElseThrow(() -> new WrongCall("There is no vessel “" + named + "”"
                         + Suggestion.of(named, known).map(near -> "; did you mean “" + near + "”?")
-                                .orElse("; vessels.yaml has " + String.join(", ", known) + ".")));
+                                .orElse(known.isEmpty() ? "; vessels.yaml names no vessel yet."
+                                        : "; vessels.yaml has " + String.join(", ", known) + ".")));
     }
 }

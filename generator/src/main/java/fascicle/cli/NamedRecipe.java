@@ -16,8 +16,12 @@ final class NamedRecipe {
 
     /** The id of what is named; a wrong notebook where there is no such thing, or where it has errors. */
     static String id(Notebook read, String named) {
-        return ofTag(read, named).or(() -> read.entry(named).map(Entry::id)).or(() -> read.method(named).map(Method::id))
-                .orElseThrow(() -> new WrongNotebook(whyNot(read, named)));
+        return find(read, named).orElseThrow(() -> new WrongNotebook(whyNot(read, named)));
+    }
+
+    /** The id of what is named, if there is such a thing without errors. */
+    static Optional<String> find(Notebook read, String named) {
+        return ofTag(read, named).or(() -> read.entry(named).map(Entry::id)).or(() -> read.method(named).map(Method::id));
     }
 
     private static Optional<String> ofTag(Notebook read, String named) {

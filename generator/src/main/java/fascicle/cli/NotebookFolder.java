@@ -6,7 +6,7 @@ import fascicle.notebook.Finding;
 import fascicle.notebook.Notebook;
 import fascicle.notebook.read.NotebookReader;
 import fascicle.photo.Darkroom;
-import fascicle.workings.Proofreading;
+import fascicle.workings.proof.Proofreading;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
@@ -53,8 +53,26 @@ final class NotebookFolder {
 
     /** The sound part of a notebook, whose findings nobody asks for. */
     static Notebook sound(Path folder, Terminal terminal) throws IOException {
+        return withCover(soundProof(folder, terminal).notebook());
+    }
+
+    /**
+     * The sound part of a notebook, after the errors of files that some recipes rest on were said.
+     *
+     * @param recipes the entries and methods that a call names
+     * @param vessels the vessels that it names
+     */
+    static Notebook sound(Path folder, List<String> recipes, List<String> vessels, Terminal terminal)
+            throws IOException {
+        Proofreading.Proof proof = soundProof(folder, terminal);
+        Notebook sound = withCover(proof.notebook());
+        new FaultyFiles(sound, proof.findings()).under(recipes, vessels).forEach(terminal::say);
+        return sound;
+    }
+
+    private static Proofreading.Proof soundProof(Path folder, Terminal terminal) throws IOException {
         NotebookReader.Result read = read(folder, darkroom(), terminal);
-        return withCover(Proofreading.of(read.notebook(), read.findings()).notebook());
+        return Proofreading.of(read.notebook(), read.findings());
     }
 
     /** Reads a notebook as it stands. */

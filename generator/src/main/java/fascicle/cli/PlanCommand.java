@@ -6,8 +6,11 @@ import fascicle.book.binding.TargetRefused;
 import fascicle.book.theme.Theme;
 import fascicle.book.theme.ThemeBroken;
 import fascicle.notebook.Cover;
+import fascicle.notebook.Entry;
 import fascicle.notebook.Ids;
+import fascicle.notebook.Method;
 import fascicle.notebook.Notebook;
+import fascicle.notebook.Recipe;
 import fascicle.notebook.Vessel;
 import fascicle.workings.Workings;
 import fascicle.workings.plan.Ask;
@@ -34,6 +37,7 @@ import picocli.CommandLine.Parameters;
 final class PlanCommand implements Callable<Integer> {
 
     private static final int MOST_PEOPLE = 500;
+    private static final int MOST_POTS = 60;
 
     private static final DateTimeFormatter DAY_AND_HOUR = DateTimeFormatter.ofPattern("uuuu-MM-dd'T'H:mm", Locale.ROOT)
             .withResolverStyle(ResolverStyle.STRICT);
@@ -83,9 +87,17 @@ final class PlanCommand implements Callable<Integer> {
         if (target != null) {
             NotebookFolder.named(target);
         }
-        Notebook sound = NotebookFolder.sound(notebook, terminal);
+        Notebook sound = NotebookFolder.sound(notebook, wanted, vessels, terminal);
         Ask ask = ask(sound);
         Workings workings = Workings.of(sound);
+        for (Ask.Choice choice : ask.choices()) {
+            plannable(workings, sound, choice.id());
+        }
+        long pots = DayPlan.pots(workings, ask);
+        if (pots > MOST_POTS) {
+            throw new WrongCall("This would take " + pots + " pots, more than " + MOST_POTS + "; name a larger vessel by "
+                    + "--vessel, fewer people or less for each.");
+        }
         DayPlan made = DayPlan.of(workings, ask);
         Plan plan = new Plan(workings, made);
         if (target != null) {
@@ -97,6 +109,19 @@ final class PlanCommand implements Callable<Integer> {
             plan.lines().forEach(terminal::print);
         }
         return made.batches().isEmpty() ? Status.ERRORS : Status.DONE;
+    }
+
+    /** Refuses what nobody can plan by: no recipe, or a bath that is there no more. */
+    private void plannable(Workings workings, Notebook sound, String id) {
+        Recipe recipe = sound.entry(id).map(Entry::recipe).or(() -> sound.method(id).map(Method::recipe)).orElseThrow();
+        if (recipe.equals(Recipe.UNSAID)) {
+            throw new WrongNotebook("“" + id + "” has no recipe to plan by; write its bath, or name another.");
+        }
+        recipe.bath().reuses().ifPresent(reused -> {
+            throw new WrongNotebook("“" + id + "” went into the bath that “" + reused.value() + "” left, which cannot be "
+                    + "poured anew; plan by the entry that made that bath, or by a method.");
+        });
+        UnweighedRecipe.hint(workings, id).ifPresent(terminal::say);
     }
 
     private void write(Plan plan, Notebook sound, Path folder) throws IOException {

@@ -6,10 +6,13 @@ import fascicle.book.data.Answers;
 import fascicle.book.words.Words;
 import fascicle.measure.Kitchen;
 import fascicle.notebook.Notebook;
+import fascicle.notebook.Recipe;
 import fascicle.notebook.Vessel;
 import fascicle.workings.Measuring;
 import fascicle.workings.Scaled;
 import fascicle.workings.Workings;
+import fascicle.workings.acidity.Acidities;
+import fascicle.workings.acidity.AcidityFigures;
 import fascicle.workings.care.Care;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -56,23 +59,22 @@ final class ScaleCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Notebook sound = NotebookFolder.sound(notebook, terminal);
+        Notebook sound = NotebookFolder.sound(notebook, List.of(id),
+                vessel.isEmpty() ? List.of() : List.of(vessel), terminal);
         double grams = WeightToDye.grams(needles, sound.cover().kitchen());
         Workings workings = Workings.of(sound);
         Measuring measuring = workings.measuring().in(kitchen(sound));
         String asked = NamedRecipe.id(sound, id);
         Scaled scaled = workings.scale(asked, grams, vessel(sound)).orElseThrow();
-        if (isUnweighed(workings, asked)) {
-            terminal.say("“" + asked + "” does not say what its own needles weighed, so only amounts in % owf can be "
-                    + "worked out; give it a weight (“weight:” in an entry, “for:” in a method).");
-        }
+        UnweighedRecipe.hint(workings, asked).ifPresent(terminal::say);
         List<String> remarks = new BatchWords(measuring, Words.shipped()).remarks(scaled);
         List<String> cautions = cautions(sound, asked, scaled);
+        AcidityFigures acidity = Acidities.of(workings).bath(scaled, recipe(sound, asked).bath());
         if (json) {
-            terminal.print(Answers.scaled(scaled, measuring,
+            terminal.print(Answers.scaled(scaled, measuring, acidity,
                     Stream.concat(remarks.stream(), cautions.stream()).toList()));
         } else {
-            ScaledWords.of(scaled, title(sound, scaled), measuring, remarks, cautions)
+            ScaledWords.of(scaled, title(sound, scaled), measuring, acidity, remarks, cautions)
                     .forEach(terminal::print);
         }
         return Status.DONE;
@@ -92,15 +94,12 @@ final class ScaleCommand implements Callable<Integer> {
                 new WrongCall("“" + kitchen + "” is no kitchen; it is us, metric or imperial."));
     }
 
-    private static boolean isUnweighed(Workings workings, String asked) {
-        return workings.entry(asked).map(entry -> entry.needles().grams().isEmpty())
-                .or(() -> workings.method(asked).map(method -> method.method().forWeight().isEmpty())).orElse(false);
+    private static List<String> cautions(Notebook read, String asked, Scaled scaled) {
+        return CautionWords.of(Care.of(read).uses(recipe(read, asked), scaled.vessel()), Words.shipped());
     }
 
-    private static List<String> cautions(Notebook read, String asked, Scaled scaled) {
+    private static Recipe recipe(Notebook read, String asked) {
         return read.entry(asked).map(entry -> entry.recipe())
-                .or(() -> read.method(asked).map(method -> method.recipe()))
-                .map(recipe -> CautionWords.of(Care.of(read).uses(recipe, scaled.vessel()), Words.shipped()))
-                .orElse(List.of());
+                .or(() -> read.method(asked).map(method -> method.recipe())).orElseThrow();
     }
 }

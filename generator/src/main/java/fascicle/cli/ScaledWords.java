@@ -2,10 +2,12 @@ package fascicle.cli;
 
 import fascicle.book.batch.BatchSheet;
 import fascicle.book.batch.BatchWords;
+import fascicle.book.compose.AcidityComposer;
 import fascicle.book.figures.Figures;
 import fascicle.book.words.Words;
 import fascicle.workings.Measuring;
 import fascicle.workings.Scaled;
+import fascicle.workings.acidity.AcidityFigures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -28,10 +30,13 @@ final class ScaledWords {
      *
      * @param title what the recipe is called
      */
-    static List<String> of(Scaled scaled, String title, Measuring measuring, List<String> remarks,
-            List<String> cautions) {
+    static List<String> of(Scaled scaled, String title, Measuring measuring, AcidityFigures acidity,
+            List<String> remarks, List<String> cautions) {
         ScaledWords said = new ScaledWords(scaled, measuring);
         said.say(title);
+        if (!scaled.parts().isEmpty()) {
+            said.lines.add(said.words.say("fact.ph-estimate") + ": " + new AcidityComposer(said.words).said(acidity));
+        }
         said.list("Mind", remarks);
         said.list("Caution", cautions);
         return said.lines;

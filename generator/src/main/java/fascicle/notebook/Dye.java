@@ -4,6 +4,7 @@ import fascicle.measure.Quantity;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A dye, or an assistant that helps it.
@@ -31,6 +32,39 @@ public record Dye(String id, Place place, Optional<Noted<String>> title, Edition
         Optional<Noted<Acid>> acid, Optional<Noted<Metal>> metal, Optional<LevelTeaspoon> levelTeaspoon,
         Optional<Noted<Double>> density, Optional<Pack> pack, List<Purchase> bought, Optional<Label> label,
         List<Noted<String>> cautions, List<Note> notes) {
+
+    /**
+     * A thing of which a recipe tells the name and no file tells more.
+     *
+     * @param id the name
+     * @param place where its file would begin
+     * @return a dye that says nothing
+     */
+    public static Dye unsaid(String id, Place place) {
+        return new Dye(id, place, Optional.empty(), Edition.STUDIO, Optional.empty(), Optional.empty(),
+                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
+                Optional.empty(), Optional.empty(), List.of(), Optional.empty(), List.of(), List.of());
+    }
+
+    /**
+     * Whether nothing tells what it is, as where its file has errors and only its id is left.
+     *
+     * @return true where its file says neither what it is called, what it is for, how it comes nor what it warns of
+     */
+    public boolean saysNothing() {
+        return cautions.isEmpty() && Stream.of(title, kind, type, form, acidity, acid, metal, label)
+                .allMatch(Optional::isEmpty);
+    }
+
+    /**
+     * Whether its file says that it is of a kind.
+     *
+     * @param asked the kind
+     * @return false too where its file does not say
+     */
+    public boolean is(Kind asked) {
+        return kind.filter(said -> said.value() == asked).isPresent();
+    }
 
     /**
      * What it is called.

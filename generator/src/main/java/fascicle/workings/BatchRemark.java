@@ -34,6 +34,12 @@ public sealed interface BatchRemark {
      */
     record Unmeasured(String vessel) implements BatchRemark {}
 
+    /** It stands in what an earlier bath left, and that cannot be poured anew. */
+    record Reused() implements BatchRemark {}
+
+    /** Nobody knows how much liquor it takes, since neither water nor ratio nor depth is told, or not for which needles. */
+    record NoLiquor() implements BatchRemark {}
+
     /** The liquid parts alone come to more than the liquor. */
     record TooWeak() implements BatchRemark {}
 

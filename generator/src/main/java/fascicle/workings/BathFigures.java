@@ -1,6 +1,7 @@
 package fascicle.workings;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
@@ -13,9 +14,10 @@ import java.util.stream.Stream;
  * @param about whether the liquor rests on a rough figure
  * @param dye what colours
  * @param assistants what helps
+ * @param extract the plant that is drawn out for it
  */
 public record BathFigures(OptionalDouble waterMl, OptionalDouble liquorMl, OptionalDouble ratio, boolean about,
-        List<PartFigures> dye, List<PartFigures> assistants) {
+        List<PartFigures> dye, List<PartFigures> assistants, Optional<ExtractFigures> extract) {
 
     /**
      * Everything in the bath but water.

@@ -19,9 +19,6 @@ final class Checks {
         this.recipes = recipes;
     }
 
-    /** What was found: all of it in order, and the errors by the entry they keep out. */
-    record Found(List<Finding> findings, List<Missing> faulty) {}
-
     /** Everything found. */
     Found all() {
         Findings findings = new Findings();
@@ -29,6 +26,7 @@ final class Checks {
         BathChecks baths = new BathChecks(findings, workings.notebook().cover());
         VesselChecks vessels = new VesselChecks(findings);
         AmountChecks amounts = new AmountChecks(recipes, findings);
+        GlassChecks glasses = new GlassChecks(findings);
         GapChecks gaps = new GapChecks(recipes, findings);
         for (MethodWorking working : workings.methods()) {
             Method method = working.method();
@@ -50,6 +48,7 @@ final class Checks {
             amounts.check(recipe);
             amounts.weight(working);
             gaps.check(working, recipe);
+            glasses.check(working);
             List<String> why = findings.errorsSince(mark).stream().map(Finding::message).toList();
             if (!why.isEmpty()) {
                 faulty.add(new Missing(entry.id(), entry.place(), entry.share(), true, why));
@@ -58,7 +57,6 @@ final class Checks {
         new MeasureChecks(workings.notebook(), findings).check();
         new DateChecks(workings.notebook(), findings).check();
         new ReuseChecks(workings, findings).check();
-        new ShelfChecks(workings, findings).check();
         return new Found(findings.sorted(), List.copyOf(faulty));
     }
 }

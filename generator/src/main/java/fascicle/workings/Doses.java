@@ -14,6 +14,9 @@ import java.util.OptionalDouble;
  *
  * @param ratio mL of liquor to g of dry needles
  * @param standing what stands in the pot from the bath before, mL for each gram of needles; zero in a fresh bath
+ * @param reused whether it stands in what an earlier bath left
+ * @param waterUnsaid whether nobody said how much water such a bath was given
+ * @param extract the plant that is drawn out for a gram of needles
  * @param depth the depth that the recipe asks for in its vessel, cm
  * @param depthAbout whether that is rough
  * @param vesselId the id of the recipe's vessel, where there is such a one
@@ -24,7 +27,8 @@ import java.util.OptionalDouble;
  * @param after treatments after it
  * @param finish what the needles are finished with
  */
-public record Doses(Magnitude ratio, Magnitude standing, OptionalDouble depth, boolean depthAbout,
+public record Doses(Magnitude ratio, Magnitude standing, boolean reused, boolean waterUnsaid,
+        Optional<DrawnDose> extract, OptionalDouble depth, boolean depthAbout,
         Optional<String> vesselId, OptionalDouble needleLength, List<Portion> bath, Optional<SoakDoses> presoak,
         List<SoakDoses> before, List<SoakDoses> after, List<Portion> finish) {
 
@@ -43,6 +47,15 @@ public record Doses(Magnitude ratio, Magnitude standing, OptionalDouble depth, b
             boolean bySpoon, boolean dissolves) {}
 
     /**
+     * A plant that is drawn out.
+     *
+     * @param plant of it, g
+     * @param water it is drawn out in, mL
+     * @param needles that they are for, g
+     */
+    public record DrawnDose(Magnitude plant, Magnitude water, Magnitude needles) {}
+
+    /**
      * A presoak, or a treatment with a bath of its own.
      *
      * @param as what a treatment is for
@@ -55,9 +68,9 @@ public record Doses(Magnitude ratio, Magnitude standing, OptionalDouble depth, b
     static Doses of(Scaling scaling) {
         WorkedRecipe worked = scaling.worked();
         Mixture bath = worked.bath();
-        Magnitude standing = bath.standing().equals(Magnitude.ZERO) ? Magnitude.ZERO
-                : bath.standing().over(bath.needles());
-        return new Doses(bath.ratio(), standing, scaling.depth(), bath.cover().about(),
+        Magnitude standing = bath.isReused() ? bath.standing().over(bath.needles()) : Magnitude.ZERO;
+        return new Doses(bath.ratio(), standing, bath.isReused(), bath.isReused() && !bath.liquor().water().known(),
+                bath.drawn().map(plant -> new DrawnDose(plant.plant(), plant.water(), bath.needles())), scaling.depth(), bath.cover().about(),
                 scaling.own().map(vessel -> vessel.id()), scaling.needleLength(), portions(bath.lines(), bath.batch()),
                 worked.presoak().map(Doses::soak), worked.before().stream().map(Doses::soak).toList(),
                 worked.after().stream().map(Doses::soak).toList(), portions(worked.finish(), bath.batch()));

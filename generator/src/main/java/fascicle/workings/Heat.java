@@ -13,8 +13,6 @@ import java.util.List;
  */
 final class Heat {
 
-    private static final double HOT = 80;
-
     private Heat() {}
 
     /** The figures of heating, step by step. */
@@ -27,19 +25,19 @@ final class Heat {
         for (HeatCourse.Stage stage : stages) {
             boolean lookOfUnknownLength = !stage.isTimed() && stage.isLook();
             total = lookOfUnknownLength ? Magnitude.UNKNOWN : total.plus(stage.over()).plus(stage.hold());
-            above = above.plus(stage.line().map(Heat::minutesHot).orElse(Magnitude.UNKNOWN));
+            above = above.plus(stage.line().map(line -> minutesHot(line).about(stage.about())).orElse(Magnitude.UNKNOWN));
             peak = higher(peak, higher(stage.from(), stage.to()));
         }
-        return new HeatFigures(above.value(), total.value(), peak.value());
+        return new HeatFigures(above.value(), total.value(), peak.value(), above.about() || total.about(), peak.about());
     }
 
     private static Magnitude minutesHot(HeatStage line) {
-        return Magnitude.of(line.minutesAbove(HOT));
+        return Magnitude.of(line.minutesAbove(HeatCourse.HOT));
     }
 
     private static Magnitude higher(Magnitude one, Magnitude other) {
         return one.known() && other.known()
-                ? Magnitude.of(StrictMath.max(one.orThrow(), other.orThrow()))
+                ? one.orThrow() >= other.orThrow() ? one : other
                 : Magnitude.UNKNOWN;
     }
 }

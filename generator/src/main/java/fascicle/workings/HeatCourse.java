@@ -17,6 +17,9 @@ import java.util.Optional;
  */
 public record HeatCourse(List<Stage> stages) {
 
+    /** What a bath is called hot above, °C. */
+    public static final double HOT = 80;
+
     /** What a bath has before it is heated, °C. */
     public static final double ROOM = 20;
 
@@ -50,6 +53,15 @@ public record HeatCourse(List<Stage> stages) {
         public Optional<HeatStage> rise() {
             return isRise() ? Optional.of(new HeatStage(from.orThrow(), to.orThrow(), over.orThrow(), 0))
                     : Optional.empty();
+        }
+
+        /**
+         * Whether any figure of it is rough.
+         *
+         * @return false where none is known
+         */
+        public boolean about() {
+            return from.about() || to.about() || over.about() || hold.about();
         }
 
         private boolean isRise() {
@@ -101,6 +113,15 @@ public record HeatCourse(List<Stage> stages) {
             }
         }
         return List.copyOf(known);
+    }
+
+    /**
+     * Whether what is known of it rests on something rough.
+     *
+     * @return whether any figure of its {@link #known} steps is
+     */
+    public boolean about() {
+        return stages.stream().limit(known().size()).anyMatch(Stage::about);
     }
 
     /**

@@ -54,7 +54,7 @@ record Line(Part part, Substance thing, Basis by, Dose dose) {
         return new PartFigures(part, thing.id(), thing.called(), part.amount().map(Noted::written), grams.value(),
                 millilitres.value(), owf.value(), perLitre.value(), by, amountAbout || owf.about() || perLitre.about(),
                 amountAbout, thing.isSpooned(amount(part)), stockPercent(), thing.isBySpoon(amount(part)),
-                !thing.isPlant() && !thing.isLiquid(amount(part)));
+                thing.isLiquid(amount(part).filter(amount -> !(amount instanceof Amount.OfStock))), !thing.isPlant() && !thing.isLiquid(amount(part)));
     }
 
     private Optional<Magnitude> writtenOwf() {

@@ -96,7 +96,7 @@ final class Recipes {
     }
 
     private WorkedRecipe work(Recipe recipe, Magnitude needles, String id) {
-        Mixture bath = bath(recipe, needles, id);
+        Mixture bath = bath(recipe, needles, id).drawing(recipe.bath().extract().map(plant -> drawn(plant, needles, id)));
         List<Line> finish = lines(recipe.finish(), false, id, source -> Optional.of(source.bath()));
         return new WorkedRecipe(bath, recipe.presoak().map(presoak -> presoak(presoak, needles, id)),
                 treatments(recipe.before(), needles, id, WorkedRecipe::before),
@@ -149,6 +149,19 @@ final class Recipes {
                 .orElse(Magnitude.UNKNOWN);
     }
 
+    private Drawn drawn(Bath.Extract extract, Magnitude needles, String id) {
+        return new Drawn(extract.of().map(plant -> writtenFor(plant, needles, id)).orElse(Magnitude.UNKNOWN),
+                extract.water().map(water -> writtenFor(water, needles, id)).orElse(Magnitude.UNKNOWN));
+    }
+
+    /** A quantity in its base unit; one taken from a method grows or shrinks with the needles. */
+    private Magnitude writtenFor(Noted<Quantity> noted, Magnitude needles, String id) {
+        Magnitude written = Substance.size(noted.value());
+        return isWrittenFor(noted.origin(), id)
+                ? written
+                : written.over(lender(noted.origin(), id).map(Recipes::weight).orElse(Magnitude.UNKNOWN)).times(needles);
+    }
+
     private Soak presoak(Recipe.Presoak presoak, Magnitude needles, String id) {
         boolean shared = presoak.origin() instanceof Origin.Shared;
         return new Soak(Optional.empty(), soak(presoak.water(), presoak.with(), shared ? Magnitude.UNKNOWN : needles,
@@ -169,13 +182,7 @@ final class Recipes {
     private Mixture soak(Optional<Noted<Quantity>> water, List<Part> with, Magnitude needles, String id,
             Function<WorkedRecipe, Optional<Mixture>> same) {
         List<Line> lines = lines(with, false, id, same);
-        Magnitude poured = water.map(noted -> {
-            Magnitude written = Substance.size(noted.value());
-            return isWrittenFor(noted.origin(), id)
-                    ? written
-                    : written.over(lender(noted.origin(), id).map(Recipes::weight).orElse(Magnitude.UNKNOWN))
-                            .times(needles);
-        }).orElse(Magnitude.UNKNOWN);
+        Magnitude poured = water.map(noted -> writtenFor(noted, needles, id)).orElse(Magnitude.UNKNOWN);
         return Mixture.poured(poured, Magnitude.ZERO, needles, List.of(), lines);
     }
 

@@ -1,21 +1,19 @@
 package fascicle.workings;
 
-import fascicle.bath.Uptake;
-import fascicle.measure.Quantity;
 import fascicle.notebook.Bath;
+import fascicle.notebook.Edition;
 import fascicle.notebook.Entry;
 import fascicle.notebook.Findings;
-import fascicle.notebook.Glass;
 import fascicle.notebook.Ids;
 import fascicle.notebook.Noted;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
-/** Whether what is said of reused baths, and of what is left in them, can be. */
+/** Whether what is said of reused baths can be. */
 final class ReuseChecks {
-
-    /** By how much a bath may grow though nothing was poured in: wet needles carry their presoak into it. */
-    private static final double GROWS = 1.05;
 
     private final Workings workings;
     private final Findings findings;
@@ -42,30 +40,35 @@ final class ReuseChecks {
                     findings.warning(reuses.place(), "the bath of “" + reuses.written() + "” went to “" + first.id()
                             + "” already; a bath stands in one pot, so name the entry that used it last, or check both");
                 }
+                morePrivate(entry).ifPresent(earlier -> findings.warning(reuses.place(), "in the "
+                        + lacking(entry, earlier) + " book this bath will read as fresh, without the dye, the acid and the "
+                        + "cautions of “" + earlier.id() + "”; share that entry too, or keep this one"));
             });
-            entry.glass().flatMap(Glass::left).ifPresent(left -> left(left, working));
-            darker(working);
         }
     }
 
-    private void left(Noted<Quantity> left, EntryWorking working) {
-        double millilitres = left.value().value();
-        if (millilitres <= 0) {
-            findings.warning(left.place(), "“left: " + left.written() + "” is a glass of nothing, and no uptake is "
-                    + "reckoned from it; write how much bath was left, or leave it out");
-        } else if (millilitres > GROWS * working.bath().liquorMl().orElse(Double.POSITIVE_INFINITY)) {
-            findings.warning(left.place(), "“left: " + left.written() + "” is more than there was: the bath of “"
-                    + working.entry().called() + "” had " + Say.volume(working.bath().liquorMl().orElseThrow())
-                    + " of liquor; check both");
+    /** The nearest earlier entry of an entry's bath that fewer people may see. */
+    private Optional<Entry> morePrivate(Entry entry) {
+        Set<String> seen = new HashSet<>();
+        Optional<Entry> earlier = before(entry);
+        while (earlier.isPresent() && seen.add(Ids.key(earlier.get().id()))) {
+            if (!entry.share().shows(earlier.get().share())) {
+                return earlier;
+            }
+            earlier = before(earlier.get());
         }
+        return Optional.empty();
     }
 
-    private void darker(EntryWorking working) {
-        if (working.uptake().flatMap(Uptake::why).filter(Uptake.Why.DARKER::equals).isPresent()) {
-            working.entry().glass().flatMap(Glass::after).ifPresent(after -> findings.warning(after.place(),
-                    "by its glasses the bath of “" + working.entry().called() + "” held more dye after the needles than "
-                            + "before; check that “before”, “after”, “diluted” and “left” are not mixed up, and that "
-                            + "both glasses stood in the same light"));
+    private Optional<Entry> before(Entry entry) {
+        return entry.recipe().bath().reuses().map(Noted::value).flatMap(workings::entry).map(EntryWorking::entry);
+    }
+
+    /** Whose books show an entry and not an earlier one. */
+    private static String lacking(Entry entry, Entry earlier) {
+        if (entry.share() == Edition.STUDENTS) {
+            return "students’";
         }
+        return earlier.share() == Edition.STUDENTS ? "open" : "students’ and the open";
     }
 }

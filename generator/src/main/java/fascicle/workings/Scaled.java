@@ -21,8 +21,11 @@ import java.util.stream.Stream;
  * @param vesselId the id of the vessel, as it was named
  * @param pots how many vessels like that, each with an equal share; unknown where the vessel's measures are
  * @param filled how much of a vessel's height is filled once the needles are in, as a share
+ * @param reused whether it stands in what an earlier bath left
+ * @param standingMl how much of that bath it takes, mL; 0 for a fresh bath
  * @param dye what colours
  * @param assistants what helps
+ * @param extract the plant that is drawn out
  * @param presoak the bin before, which keeps its ratio to the needles
  * @param before treatments before the bath
  * @param after treatments after it
@@ -31,7 +34,8 @@ import java.util.stream.Stream;
  */
 public record Scaled(String of, double needlesGrams, OptionalDouble liquorMl, OptionalDouble waterMl,
         OptionalDouble ratio, boolean about, Optional<Vessel> vessel, Optional<String> vesselId, OptionalInt pots,
-        OptionalDouble filled, List<PartFigures> dye, List<PartFigures> assistants, Optional<SoakFigures> presoak,
+        OptionalDouble filled, boolean reused, OptionalDouble standingMl, List<PartFigures> dye,
+        List<PartFigures> assistants, Optional<ExtractFigures> extract, Optional<SoakFigures> presoak,
         List<SoakFigures> before, List<SoakFigures> after, List<PartFigures> finish, List<BatchRemark> remarks) {
 
     /**
@@ -42,7 +46,7 @@ public record Scaled(String of, double needlesGrams, OptionalDouble liquorMl, Op
      */
     public Scaled pouring(Pouring change) {
         return new Scaled(of, needlesGrams, liquorMl, change.water(waterMl, parts()), ratio, about, vessel, vesselId, pots,
-                filled, change.parts(dye), change.parts(assistants), presoak.map(soak -> poured(soak, change)),
+                filled, reused, standingMl, change.parts(dye), change.parts(assistants), extract, presoak.map(soak -> poured(soak, change)),
                 before.stream().map(soak -> poured(soak, change)).toList(),
                 after.stream().map(soak -> poured(soak, change)).toList(), change.parts(finish), remarks);
     }
@@ -75,8 +79,8 @@ public record Scaled(String of, double needlesGrams, OptionalDouble liquorMl, Op
     }
 
     Scaled remarked(List<BatchRemark> known) {
-        return new Scaled(of, needlesGrams, liquorMl, waterMl, ratio, about, vessel, vesselId, pots, filled, dye,
-                assistants, presoak, before, after, finish, known);
+        return new Scaled(of, needlesGrams, liquorMl, waterMl, ratio, about, vessel, vesselId, pots, filled,
+                reused, standingMl, dye, assistants, extract, presoak, before, after, finish, known);
     }
 
     /**

@@ -54,7 +54,8 @@ record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> o
         BathFigures figures = scaled.bath().figures();
         Scaled plain = new Scaled(of, grams, figures.liquorMl(), figures.waterMl(), figures.ratio(), figures.about(),
                 vessel, vessel.map(Vessel::id).or(() -> recipe.bath().vessel().map(Noted::value)), pots, filled,
-                figures.dye(), figures.assistants(), scaled.presoakFigures(), WorkedRecipe.figures(scaled.before()),
+                scaled.bath().isReused(), scaled.bath().standing().value(), figures.dye(), figures.assistants(),
+                figures.extract(), scaled.presoakFigures(), WorkedRecipe.figures(scaled.before()),
                 WorkedRecipe.figures(scaled.after()), scaled.finishFigures(), List.of());
         return plain.remarked(remarks(plain, liquor, cover > 0));
     }
@@ -69,6 +70,11 @@ record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> o
         List<BatchRemark> remarks = new ArrayList<>();
         if (liquor.impossible()) {
             remarks.add(new BatchRemark.TooWeak());
+        }
+        if (scaled.reused()) {
+            remarks.add(new BatchRemark.Reused());
+        } else if (scaled.liquorMl().isEmpty() && !liquor.impossible() && !scaled.parts().isEmpty()) {
+            remarks.add(new BatchRemark.NoLiquor());
         }
         OptionalDouble before = worked.bath().ratio().value();
         if (before.isPresent() && scaled.ratio().isPresent()

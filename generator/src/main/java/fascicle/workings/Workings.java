@@ -1,14 +1,12 @@
 package fascicle.workings;
 
 import fascicle.notebook.Entry;
-import fascicle.notebook.Finding;
 import fascicle.notebook.Ids;
 import fascicle.notebook.Method;
 import fascicle.notebook.NeedleLot;
 import fascicle.notebook.Notebook;
 import fascicle.notebook.Recipe;
 import fascicle.notebook.Vessel;
-import fascicle.workings.stock.Stocktaking;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -25,7 +23,6 @@ public final class Workings {
     private final List<LotWorking> lots;
     private final Grouping grouping;
     private final Neighbours neighbours;
-    private final Stocktaking stock;
     private final Map<Group.Kind, Map<String, Group>> groups = new EnumMap<>(Group.Kind.class);
 
     private Workings(Notebook notebook) {
@@ -40,7 +37,6 @@ public final class Workings {
         lots = notebook.lots().stream().map(lot -> new LotWorking(lot, Colours.of(lot))).toList();
         grouping = Grouping.of(notebook, worked);
         neighbours = new Neighbours(worked, grouping);
-        stock = Stocktaking.of(notebook, worked);
         for (Group.Kind kind : Group.Kind.values()) {
             groups.put(kind, Notebook.byId(grouping.of(kind), Group::id));
         }
@@ -157,15 +153,6 @@ public final class Workings {
     }
 
     /**
-     * What is on the shelf, and what entries cost.
-     *
-     * @return what is left of lots, dyes and dyed bundles
-     */
-    public Stocktaking stock() {
-        return stock;
-    }
-
-    /**
      * The methods an entry follows.
      *
      * @param working any entry
@@ -270,16 +257,11 @@ public final class Workings {
     }
 
     /**
-     * What only computing reveals: impossible baths, and what a maker may want to know.
+     * Asks of the notebook what only its figures can tell.
      *
-     * @return in order of file, line and column
+     * @return what was found
      */
-    public List<Finding> findings() {
-        return checks().findings();
-    }
-
-    /** What only computing reveals, and which entries it keeps out. */
-    Checks.Found checks() {
+    public Found found() {
         return new Checks(this, recipes).all();
     }
 

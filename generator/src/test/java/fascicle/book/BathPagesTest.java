@@ -75,6 +75,8 @@ class BathPagesTest {
     void theEstimateStandsBesideTheMeasuredPh() throws IOException, ThemeBroken {
         String said = page(book(Edition.STUDIO), "2026-05-09-first").select("main").text();
         assertTrue(said.contains("pH, estimated about 4.1, cold or heated, the measured pH is 0.9 higher"), said);
+        assertEquals(2, said.split("cold or heated").length, "of the presoak, which nobody heats, it is not said");
+        assertEquals(3, said.split("pH, estimated about 4.1").length);
         assertTrue(said.contains("Glass before diluted, times 2 Glass after diluted, times 1"), said);
         assertTrue(said.contains("It left the bath, which is not yet to stay"), said);
     }

@@ -215,6 +215,44 @@ class PlanTest {
         assertEquals(2400 - 120, method.get("whole").get("water_ml").asDouble(), 1e-6, "1.2 g of dye at 1 %");
     }
 
+    /** 240 mL of 1 % are needed: five marks of 50 mL hold 2.5 g, which a balance of 0.1 g tells; 0.45 g never are weighed. */
+    @Test
+    void solutionsAreMadeSoThatTheBalanceTellsWhatIsInThem() {
+        JsonNode large = planned("class-brick", "--each", "15g", "--people", "8").get("methods").get(0).get("solutions").get(0);
+        assertEquals(250, large.get("make_ml").asDouble());
+        assertEquals(2.5, large.get("weigh_g").asDouble(), 1e-9);
+        JsonNode small = planned("class-brick", "--each", "11.25 g", "--people", "2").get("methods").get(0).get("solutions")
+                .get(0);
+        assertEquals(45, small.get("ml").asDouble(), 1e-9);
+        assertEquals(100, small.get("make_ml").asDouble());
+        assertEquals(1, small.get("weigh_g").asDouble(), 1e-9);
+        assertTrue(plan("class-brick", "--each", "11.25 g", "--people", "2").out().replace('\u202f', ' ').contains(
+                "1 g dissolved in water and filled up to 100 mL (1 %), of which the baths take 45 mL"));
+    }
+
+    @Test
+    void whatNobodyCanPlanIsRefused() {
+        WrittenNotebook.empty(notebook).with("methods/empty.md", "---\nfor: 40 g\n---\n")
+                .with("days/2026-05-10/again.md", "---\nneedles: {lot: plenty, weight: 40 g}\nbath: {reuses: "
+                        + "2026-05-09-pot, vessel: wide-pan}\n---\n")
+                .with("vessels.yaml", "wide-pan: {shape: oval, length: 42 cm, width: 28 cm, height: 12 cm}\n"
+                        + "thimble: {shape: round, diameter: 5 cm, height: 4 cm}\n");
+        plan("empty", "--each", "15g").ends(1).says("has no recipe to plan by");
+        plan("2026-05-10-again", "--each", "15g").ends(1).says("cannot be poured anew");
+        plan("class-brick", "--each", "15g", "--people", "400", "--vessel", "thimble").ends(2).says("pots, more than 60");
+        plan("class-brick", "--each", "100 kg").ends(2).says("pots, more than 60");
+        plan("class-brick", "--each", "9 t").ends(2);
+        plan("class-brick", "--each", "2000 kg").ends(2).says("below a ton");
+    }
+
+    @Test
+    void aPlanThatDoesNotFitADaySaysSo() {
+        assertTrue(plan("class-brick", "--each", "30 g", "--people", "26", "--start", "2026-06-13T14:00").ends(0).out()
+                .contains("This does not fit a day"));
+        assertFalse(plan("class-brick", "--each", "15 g", "--people", "8", "--start", "2026-06-13T09:00").out()
+                .contains("This does not fit a day"));
+    }
+
     /** What is for the whole batch, however large, is for all its pots together: 9 g on 240 g, 4.5 g in each of two. */
     @Test
     void whatIsForTheBatchIsSharedOut() {
@@ -301,6 +339,15 @@ class PlanTest {
     void theSameCallGivesTheSameBytes() {
         String[] call = {"class-brick", "iron", "--each", "15g", "--people", "8", "--start", "2026-06-13T09:00"};
         assertEquals(plan(call).ends(0), plan(call));
+    }
+
+    @Test
+    void aMistypedMordantIsPlannedForNoClass() {
+        WrittenNotebook.empty(notebook)
+                .with("dyes/blue-stone.md", "---\ntitle: Blue stone\nkind: mordnt\nmetal: copper\n---\n");
+        Call refused = Call.of("plan", notebook, "copper", "--each", "10g", "--people", "3").ends(1);
+        assertTrue(refused.err().startsWith("dyes/blue-stone.md has errors: "), refused.err());
+        assertTrue(refused.out().contains("blue-stone: nothing is known of it"), refused.out());
     }
 
     @Test

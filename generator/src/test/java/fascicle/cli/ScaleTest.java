@@ -40,6 +40,8 @@ class ScaleTest {
                 .with("days/2026-05-09/unweighed.md", "---\nneedles: {lot: scalded-2025}\n"
                         + "bath: {water: 1 L, dye: [{is: brick, amount: 2 % owf}], "
                         + "assistants: [{is: salt, amount: 20 g}]}\n---\n")
+                .with("days/2026-05-09/damp.md", "---\nneedles: {lot: scalded-2025, weight: 60 g, weighed: damp}\n"
+                        + "bath: {water: 1 L, dye: [{is: brick, amount: 2 % owf}]}\n---\n")
                 .with("days/2026-05-09/faulty.md", "---\nneedles: {lot: nowhere}\n---\n")
                 .with("methods/weightless.md", "---\ntitle: Weightless\n---\n");
     }
@@ -51,6 +53,29 @@ class ScaleTest {
 
     private static String plain(String text) {
         return text.replace('\u202f', ' ');
+    }
+
+    @Test
+    void whatIsUnknownBecauseOfAnErrorIsSaidBeforeTheAnswer() {
+        WrittenNotebook.empty(folder)
+                .with("dyes/blue-stone.md", "---\nkind: mordnt\nmetal: copper\n---\n")
+                .with("dyes/unused.md", "---\nkind: dey\n---\n")
+                .with("needles/dim.md", "---\nlength: long\n---\n")
+                .with("vessels.yaml", "dim-pot: {made-of: coppr}\n")
+                .with("days/2026-05-10/first.md", "---\nneedles: {lot: dim, weight: 40 g}\n"
+                        + "bath: {water: 1 L, dye: [{is: blue-stone, amount: 1 g}]}\n---\n")
+                .with("days/2026-05-10/again.md", "---\nneedles: {lot: scalded-2025, weight: 40 g}\n"
+                        + "bath: {reuses: 2026-05-10-first, water: 1 L}\n---\n");
+        Call first = scale("2026-05-10-first", "40g").ends(0);
+        List<String> said = first.err().lines().toList();
+        assertEquals(List.of("needles/dim.md has errors", "dyes/blue-stone.md has errors"),
+                said.stream().map(line -> line.substring(0, line.indexOf(':'))).toList());
+        assertTrue(said.get(1).contains("“mordnt”"), said.get(1));
+        assertTrue(said.get(1).endsWith("; what rests on it is not known here."), said.get(1));
+        assertTrue(plain(first.out()).contains("a thing of which nothing is known here"), first.out());
+        assertTrue(scale("2026-05-10-again", "40g").ends(0).err().startsWith("dyes/blue-stone.md has errors: "));
+        assertTrue(scale("weightless", "40g", "--vessel=dim-pot").ends(0).err()
+                .startsWith("vessels.yaml has errors: "));
     }
 
     @Test
@@ -70,6 +95,7 @@ class ScaleTest {
                   Water: 12000 mL
                 Iron
                   Water: 3000 mL
+                pH, estimated: not known: add “alkalinity: … mg/L” under “water:” in notebook.yaml, from the supplier’s report or a strip
                 """, plain(scaled.out().substring(0, scaled.out().indexOf("Caution\n"))));
         List<String> cautions = scaled.out().lines().dropWhile(line -> !line.equals("Caution")).skip(1).toList();
         assertEquals("  Iron salts can kill a small child who swallows them: locked away.", cautions.get(1));
@@ -145,6 +171,7 @@ class ScaleTest {
         // By hand: 2 % of 5 g.
         Call unweighed = scale("2026-05-09-unweighed", "5 g").ends(0).says("does not say what its own needles weighed");
         assertTrue(plain(unweighed.out()).contains("Brick: 0.1 g\n  Table salt: not known (“20 g”)"), unweighed.out());
+        scale("2026-05-09-damp", "5 g").ends(0).says("was weighed damp, so only amounts in % owf can be worked out");
         scale("weightless", "5 g").ends(0).says("“for:” in a method");
         assertEquals("", scale("41", "5 g").err());
     }

@@ -206,6 +206,48 @@ class WorkedExamplesTest {
         assertEquals(0, wide.get("parts").get(1).get("spoons_error_percent").asDouble(), 1e-6);
     }
 
+    /** By hand: 40 g of husks in 1.8 L for 50 g of needles are 24 g in 1.08 L for 30 g. */
+    @Test
+    void aPlantIsDrawnOutForTheNeedlesThereAre() throws IOException {
+        notebook.with("dyes/husks.md", "---\nkind: dye\nform: plant\n---\n")
+                .with("methods/plant.md", """
+                        ---
+                        for: 50 g
+                        bath: {ratio: 50, dye: [{is: husks, amount: 80 % owf}], extract: {of: 40 g, state: dried, water: 1.8 L}}
+                        ---
+                        """)
+                .with("days/2026-05-09/plant.md", "---\nmethod: plant\nneedles: {lot: scalded-2025, weight: 30 g}\n---\n");
+        JsonNode drawn = entry("2026-05-09-plant").get("bath").get("extract");
+        assertEquals(24, drawn.get("of_g").asDouble(), 1e-9);
+        assertEquals(1080, drawn.get("water_ml").asDouble(), 1e-9);
+        JsonNode scaled = scaled("2026-05-09-plant", "--needles", "60 g").get("extract");
+        assertEquals(48, scaled.get("of_g").asDouble(), 1e-9);
+        assertEquals(2160, scaled.get("water_ml").asDouble(), 1e-9);
+        assertEquals(80, scaled("plant", "--needles", "100 g").get("extract").get("of_g").asDouble(), 1e-9);
+    }
+
+    /** 2 L less what the needles carried: 1.6 L were left for 40 g, so 0.8 L go to 20 g; nobody said what was poured on top. */
+    @Test
+    void anOldBathIsNoFreshOne() {
+        notebook.with("days/2026-05-09/one.md", """
+                        ---
+                        needles: {lot: scalded-2025, weight: 40 g}
+                        bath: {water: 2 L, dye: [{is: brick, amount: 1 g}]}
+                        glass: {left: 1.6 L}
+                        ---
+                        """)
+                .with("days/2026-05-10/two.md", """
+                        ---
+                        needles: {lot: scalded-2025, weight: 40 g}
+                        bath: {reuses: 2026-05-09-one}
+                        ---
+                        """);
+        JsonNode scaled = scaled("2026-05-10-two", "--needles", "20 g");
+        assertEquals(800, scaled.get("standing_ml").asDouble(), 1e-9);
+        assertTrue(scaled.get("water_ml").isNull(), scaled.toString());
+        assertTrue(scaled.get("cautions").toString().contains("cannot be poured anew"), scaled.toString());
+    }
+
     @Test
     void aBatchTooLargeForItsPotIsSharedOut() {
         // By hand: 54 L and 1.8 L of needles, where the oval takes ¾ · π/4 · 42 · 28 · 12 mL = 8.3 L.

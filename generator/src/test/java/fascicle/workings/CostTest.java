@@ -8,6 +8,7 @@ import fascicle.notebook.Dye;
 import fascicle.notebook.Needles;
 import fascicle.workings.Workroom.Label;
 import fascicle.workings.stock.Cost;
+import fascicle.workings.stock.Stocktaking;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -24,7 +25,7 @@ class CostTest {
             .thing("found", Dye.Kind.DYE, Dye.Form.PLANT);
 
     private Cost cost(String id) {
-        return room.workings().stock().cost(id).orElseThrow();
+        return Stocktaking.of(room.workings()).cost(id).orElseThrow();
     }
 
     private static List<String> gaps(Cost cost) {

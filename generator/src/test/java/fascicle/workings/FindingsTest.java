@@ -42,7 +42,7 @@ class FindingsTest {
     void norABathOfWhichEveryLitreIsMoreThanFull() {
         room.thing(new Workroom.Label("amber").kind(Dye.Kind.DYE).form(Dye.Form.LIQUID).density(1));
         room.entry("2026-05-09-thick").lot("nobody's").water("1 L").dye("amber", "1200 g/L").bundles(1);
-        assertEquals(List.of("error", "warning"), room.workings().findings().stream()
+        assertEquals(List.of("error", "warning"), room.workings().found().findings().stream()
                 .map(finding -> finding.level().word()).toList());
     }
 

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import fascicle.notebook.Finding;
 import fascicle.notebook.WrittenNotebook;
+import fascicle.workings.proof.Proofreading;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;

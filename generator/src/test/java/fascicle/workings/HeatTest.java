@@ -2,6 +2,8 @@ package fascicle.workings;
 
 import static fascicle.workings.Draft.known;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fascicle.measure.Kitchen;
 import java.util.OptionalDouble;
@@ -82,8 +84,17 @@ class HeatTest {
     }
 
     @Test
+    void whatRestsOnARoughHoldIsRough() {
+        HeatFigures figures = heat(draft -> draft.heat("88 °C", "30 min", "about 2 h"));
+        assertTrue(figures.aboutMinutes());
+        assertFalse(figures.aboutPeak());
+        assertEquals(150, known(figures.minutesTotal()));
+        assertTrue(heat(draft -> draft.heat("about 88 °C", "30 min", "2 h")).aboutPeak());
+    }
+
+    @Test
     void unheatedNeedlesHaveNoFigures() {
-        assertEquals(new HeatFigures(UNKNOWN, UNKNOWN, UNKNOWN), heat(draft -> { }));
+        assertEquals(new HeatFigures(UNKNOWN, UNKNOWN, UNKNOWN, false, false), heat(draft -> { }));
     }
 
     private static HeatFigures heat(Consumer<Draft> steps) {

@@ -6,6 +6,7 @@ import fascicle.bath.Uptake;
 import fascicle.notebook.Finding;
 import fascicle.notebook.Today;
 import fascicle.notebook.WrittenNotebook;
+import fascicle.workings.proof.Proofreading;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;

@@ -26,7 +26,7 @@ class StockTest {
     private final Workroom room = new Workroom(Kitchen.METRIC);
 
     private Stocktaking stock() {
-        return room.workings().stock();
+        return Stocktaking.of(room.workings());
     }
 
     private Supply lot(String id) {
@@ -217,7 +217,31 @@ class StockTest {
         assertEquals(List.of("Lake  basket", "tray"), baskets.stream().map(Basket::name).toList());
         assertEquals(List.of("2026-05-02-gold", "2026-05-09-rust"),
                 baskets.get(0).taken().stream().map(taken -> taken.entry().id()).toList());
-        assertIs(17, baskets.get(0).weight().whole());
+        assertIs(17, baskets.get(0).weight(false).orElseThrow().whole());
+        assertEquals(Optional.empty(), baskets.get(0).weight(true));
+    }
+
+    /** 41 − 10 = 31 g at most: what the over-dye's 8 g weighed damp nobody knows; weighed damp as well they leave 23 g. */
+    @Test
+    void dryGramsAreNeverTakenOffDampOnes() {
+        room.dampKeeps("3 days").entry("2026-05-02-gold").weighing("45 g").kept("41 g", "damp", "2026-05-02")
+                .used("10 g", "tray");
+        Draft rust = room.entry("2026-05-03-rust").from("2026-05-02-gold").weighing("8 g");
+        DyedBundle gold = stock().bundle("2026-05-02-gold").orElseThrow();
+        assertFalse(gold.remainder().left().known());
+        assertIs(31, gold.remainder().atMost());
+        assertEquals(List.of("2026-05-02-gold.md:3 overdyed-damp"), lines(gold.remainder().gaps()));
+        rust.weighed(Needles.Weighed.DAMP);
+        assertIs(23, stock().bundle("2026-05-02-gold").orElseThrow().remainder().left());
+    }
+
+    @Test
+    void dampAndDryNeedlesMakeNoSum() {
+        room.entry("2026-05-02-gold").weighing("45 g").kept("41 g", "damp", "").used("10 g", "tray");
+        room.entry("2026-05-03-rust").weighing("45 g").kept("41 g", "dry", "").used("7 g", "tray");
+        Basket tray = stock().baskets().get(0);
+        assertIs(7, tray.weight(false).orElseThrow().whole());
+        assertIs(10, tray.weight(true).orElseThrow().whole());
     }
 
     @Test

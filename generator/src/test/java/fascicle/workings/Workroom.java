@@ -19,6 +19,7 @@ import fascicle.notebook.Origin;
 import fascicle.notebook.Place;
 import fascicle.notebook.Reading;
 import fascicle.notebook.Vessel;
+import fascicle.workings.proof.Proofreading;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -131,7 +132,7 @@ final class Workroom {
 
     /** The findings in words. */
     List<String> findings() {
-        return workings().findings().stream().map(Finding::toString).toList();
+        return Proofreading.of(workings().notebook(), List.of()).findings().stream().map(Finding::toString).toList();
     }
 
     private static Optional<Noted<Quantity>> size(String text, Kitchen kitchen, Place place) {

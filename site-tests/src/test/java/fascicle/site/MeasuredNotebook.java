@@ -64,6 +64,16 @@ final class MeasuredNotebook {
                       - name: second
                         needles: {lot: long, weight: 21 g}
                         bath: {reuses: 2026-03-01-first, ratio: 61.7, dye: [{is: rust, amount: 0.3 g}]}
+                      - name: third
+                        needles: {lot: long, weight: 19 g}
+                        bath: {reuses: 2026-03-01-second, vessel: tub}
+                        glass: {left: 0.6 L}
+                      - name: fourth
+                        needles: {lot: long, weight: 19 g}
+                        bath: {reuses: 2026-03-01-third, vessel: tub, dye: [{is: rust, amount: 0.2 g}]}
+                      - name: drawn
+                        needles: {lot: long, weight: 30 g}
+                        bath: {vessel: tub, ratio: 40, dye: [{is: husks, amount: 100 % owf}], extract: {of: about 30 g, state: dried, water: 1.2 L}}
                       - name: unweighed
                         needles: {lot: long}
                         bath: {vessel: odd, ratio: 40, dye: [{is: rust, amount: 2 % owf}], assistants: [{is: table-salt, amount: a handful}]}

@@ -2,6 +2,7 @@ package fascicle.book.batch;
 
 import fascicle.book.figures.Figures;
 import fascicle.book.words.Words;
+import fascicle.workings.ExtractFigures;
 import fascicle.workings.Measuring;
 import fascicle.workings.PartFigures;
 import fascicle.workings.Scaled;
@@ -74,12 +75,26 @@ public record BatchSheet(List<Row> rows) {
         BatchSheet sheet() {
             liquid("fact.water", Optional.empty(), scaled.waterMl(), scaled.about(), pots);
             liquid("fact.liquor", Optional.empty(), scaled.liquorMl(), scaled.about(), pots);
+            if (scaled.reused()) {
+                liquid("batch.standing", Optional.empty(), scaled.standingMl(), scaled.about(), pots);
+            }
             scaled.parts().forEach(part -> part(Optional.empty(), part, pots));
+            scaled.extract().ifPresent(this::extract);
             scaled.presoak().ifPresent(soak -> soak(words.say("step.presoak"), soak));
             scaled.before().forEach(soak -> soak(StepNames.treatment(soak.as(), words), soak));
             scaled.after().forEach(soak -> soak(StepNames.treatment(soak.as(), words), soak));
             scaled.finish().forEach(part -> part(Optional.of(words.say("step.finish")), part, 1));
             return new BatchSheet(List.copyOf(rows));
+        }
+
+        private void extract(ExtractFigures plant) {
+            amount("batch.extract-plant", plant.plantGrams(), "g", plant.about());
+            amount("batch.extract-water", plant.waterMl(), "ml", plant.about());
+        }
+
+        private void amount(String key, OptionalDouble whole, String unit, boolean about) {
+            rows.add(new Row(Optional.empty(), words.say(key), figures.amount(whole, unit, about).stream().toList(),
+                    whole.stream().mapToObj(all -> figures.amount(all / pots, unit, about)).toList(), Optional.empty()));
         }
 
         private void soak(String step, SoakFigures soak) {

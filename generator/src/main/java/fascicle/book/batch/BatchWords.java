@@ -87,7 +87,7 @@ public final class BatchWords {
         Stream<PartFigures> ofOnePot = scaled.parts().stream().map(part -> part.sharedBy(scaled.pots().orElse(1)));
         Stream.concat(scaled.everything().stream(), ofOnePot).flatMap(part -> parts.toMake(part).stream())
                 .mapToDouble(stock -> stock.percent()).distinct().sorted()
-                .forEach(percent -> said.add(words.say("batch.make-stock", Figures.atMost(percent, 2))));
+                .forEach(percent -> said.add(parts.making(percent)));
         if (scaled.everything().stream().anyMatch(PartFigures::spooned)) {
             said.add(words.say("batch.spoons-wander"));
         }
@@ -111,7 +111,8 @@ public final class BatchWords {
         if (remark instanceof BatchRemark.TooMuchStock stock) {
             return words.say("batch.too-much-stock", stock.thing(), figures.amount(stock.millilitres(), "ml", false));
         }
-        return words.say("batch.too-weak");
+        return words.say(remark instanceof BatchRemark.Reused ? "batch.reused"
+                : remark instanceof BatchRemark.NoLiquor ? "batch.no-liquor" : "batch.too-weak");
     }
 
     private String centimetres(double length) {

@@ -83,6 +83,14 @@ public final class PartWords {
         return solutions.apply(part.part()).isPresent() ? Optional.empty() : measuring.stock(part);
     }
 
+    /** How a stock of a strength is made: as much of the thing as the balance tells. */
+    String making(double percent) {
+        double step = measuring.balance().orElseThrow();
+        return words.say("batch.make-stock", Figures.atMost(percent, 2),
+                figures.amount(StockToMake.weighGrams(step), "g", false),
+                figures.amount(StockToMake.fillMillilitres(percent, step), "ml", false));
+    }
+
     private String weighed(PartFigures part) {
         OptionalDouble step = toMake(part).isPresent() ? OptionalDouble.empty() : measuring.balance();
         return figures.weighed(part.grams().orElseThrow(), step, part.amountAbout() || part.spooned());

@@ -1,6 +1,7 @@
 package fascicle.book.caution;
 
 import fascicle.book.words.Words;
+import fascicle.notebook.Vessel;
 import fascicle.notebook.label.HazardStatement;
 import fascicle.workings.care.Hazard;
 import fascicle.workings.care.Hazards;
@@ -95,7 +96,8 @@ public final class CautionWords {
     private static String potTakesPart(Hazard.ThePotTakesPart pot, Words words) {
         String key = "caution.pot-" + pot.material().word();
         String remark = pot.sour() ? words.say("caution.pot-sour", words.say(key)) : words.say(key);
-        return words.say("caution.pot", pot.vessel(), remark);
+        boolean eaten = pot.alkaline() && pot.material() == Vessel.Material.ALUMINIUM;
+        return words.say("caution.pot", pot.vessel(), eaten ? words.say("caution.pot-alkaline", remark) : remark);
     }
 
     /** Things side by side; a title may hold a comma itself. */

@@ -13,7 +13,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** How sour a bath is, as estimated, and where what was measured lies elsewhere. */
-final class AcidityComposer {
+public final class AcidityComposer {
 
     /** How far a meter's reading may part from the estimate before it is remarked on, and a strip's. */
     private static final double OFF_BY_METER = 0.5;
@@ -21,7 +21,12 @@ final class AcidityComposer {
 
     private final Words words;
 
-    AcidityComposer(Words words) {
+    /**
+     * Acidities in the book's words.
+     *
+     * @param words the book's words
+     */
+    public AcidityComposer(Words words) {
         this.words = words;
     }
 
@@ -33,7 +38,19 @@ final class AcidityComposer {
         return new Fact(words.say("fact.ph-estimate"), List.copyOf(values), Optional.empty());
     }
 
-    private String said(AcidityFigures acidity) {
+    /** The estimate of a bin that nobody heats. */
+    Fact cold(AcidityFigures acidity) {
+        return Fact.of(words.say("fact.ph-estimate"), acidity.cold().isPresent()
+                ? words.say("about", figure(acidity.cold().getAsDouble())) : said(acidity));
+    }
+
+    /**
+     * The estimate, or why there is none.
+     *
+     * @param acidity of a bath
+     * @return such as {@code about 3.7, cold or heated}
+     */
+    public String said(AcidityFigures acidity) {
         if (acidity.cold().isPresent() && acidity.heated().isPresent()) {
             String cold = figure(acidity.cold().getAsDouble());
             String heated = figure(acidity.heated().getAsDouble());

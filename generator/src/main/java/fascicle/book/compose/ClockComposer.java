@@ -31,23 +31,26 @@ final class ClockComposer {
     private static final Map<Stage.Kind, String> UNTIL = Map.of(Stage.Kind.COOL, "clock.until-cool",
             Stage.Kind.HALF_DRY, "clock.until-half-dry", Stage.Kind.DRY, "clock.until-dry");
 
+    private final Workings workings;
     private final Words words;
     private final Doings doings;
 
     ClockComposer(Materials materials) {
+        this.workings = materials.workings();
         this.words = materials.words();
         this.doings = new Doings(words, id -> materials.index().dye(id).map(dye -> dye.called()).orElse(id));
     }
 
     /**
-     * The clock of an entry that stands alone. What is worked by a method has its clock on the method's page, which is
-     * the one that lies beside the stove; twice would make every page heavier.
+     * The clock of an entry, unless its method's page shows the same but for how long another liquor takes to heat: that
+     * page is the one that lies beside the stove, and twice would make every page heavier.
      */
-    Optional<Timetable> ofEntry(EntryWorking working, Workings workings) {
+    Optional<Timetable> ofEntry(EntryWorking working) {
         Cover cover = workings.notebook().cover();
-        boolean onMethod = working.entry().method().flatMap(id -> workings.method(id.value()))
-                .flatMap(method -> of(Work.of(method, cover))).isPresent();
-        return onMethod ? Optional.empty() : of(Work.of(working, cover));
+        Optional<Timetable> byMethod = working.entry().method().flatMap(id -> workings.method(id.value()))
+                .flatMap(method -> of(Work.of(method, cover)
+                        .with(working.bath().liquorMl(), working.before(), working.after())));
+        return of(Work.of(working, cover)).filter(clock -> !byMethod.equals(Optional.of(clock)));
     }
 
     /** The clock of some work; nothing where the recipe gives no time for anything. */
@@ -130,6 +133,9 @@ final class ClockComposer {
         if (stages.stream().anyMatch(stage -> stage.estimated() && stage.until().known()
                 && !stage.from().minutes().equals(stage.until().minutes()))) {
             notes.add(words.say("clock.note-estimate"));
+        }
+        if (stages.stream().anyMatch(stage -> stage.kind() == Stage.Kind.LIFT)) {
+            notes.add(words.say("clock.note-lift"));
         }
         if (stages.stream().anyMatch(stage -> stage.until().mornings() > 0)) {
             notes.add(words.say("clock.note-morning"));

@@ -1,6 +1,7 @@
 package fascicle.book.compose;
 
 import fascicle.book.address.Shelf;
+import fascicle.book.batch.StepNames;
 import fascicle.book.gist.Amounts;
 import fascicle.book.gist.Heating;
 import fascicle.book.page.Departed;
@@ -45,8 +46,8 @@ final class DepartureComposer {
             String what = part.here().or(part::method).orElseThrow().part().called();
             return row(within(what, part.step()), part.here().map(this::amount), part.method().map(this::amount));
         } else if (departure instanceof Departure.InTreatment other) {
-            String what = other.here().or(other::method).orElseThrow().as().map(as -> words.name("purpose", as.value()))
-                    .orElseGet(() -> words.say("step.treatment"));
+            String what = StepNames.treatment(other.here().or(other::method).orElseThrow().as()
+                    .map(as -> as.value().word()), words);
             return row(what, other.here().map(this::treatment), other.method().map(this::treatment));
         } else if (departure instanceof Departure.InVessel vessel) {
             return row("fact.vessel", vessel(vessel.here()), vessel(vessel.method()));

@@ -76,8 +76,8 @@ public final class EntryComposer {
                 new PhotographComposer(materials, ways).of(entry), result(working),
                 colours.readings(entry.colour()), needles(working), new RecipeComposer(materials, ways).steps(worked),
                 new ChainComposer(materials, ways).of(working),
-                new HeatComposer(materials).ofEntry(working, materials.workings()),
-                new ClockComposer(materials).ofEntry(working, materials.workings()),
+                new HeatComposer(materials).ofEntry(working),
+                new ClockComposer(materials).ofEntry(working),
                 later(working), new FadingComposer(materials).of(working),
                 entry.notes().stream().filter(note -> !note.isBlank())
                         .map(note -> materials.prose().html(note, ways.root())).toList(),

@@ -22,6 +22,7 @@ import java.util.Optional;
 /** The plot of a bath's heating: what is known of it is drawn, and what is not is said. */
 final class HeatComposer {
 
+    private final Workings workings;
     private final Words words;
     private final Figures figures;
     private final Heating heating;
@@ -29,10 +30,11 @@ final class HeatComposer {
     private final Acidities acidities;
 
     HeatComposer(Materials materials) {
+        this.workings = materials.workings();
         this.words = materials.words();
         this.figures = materials.figures();
         this.heating = new Heating(materials.words());
-        this.boil = Boil.of(materials.workings().notebook().cover());
+        this.boil = Boil.of(workings.notebook().cover());
         this.acidities = materials.acidities();
     }
 
@@ -40,7 +42,7 @@ final class HeatComposer {
      * The plot of an entry, unless its method's page shows the very same: a page is read on a phone at the stove, and
      * nothing is drawn twice.
      */
-    Optional<Plot> ofEntry(EntryWorking working, Workings workings) {
+    Optional<Plot> ofEntry(EntryWorking working) {
         Optional<Plot> ofMethod = working.entry().method().flatMap(id -> workings.method(id.value()))
                 .map(method -> Worked.of(method, acidities))
                 .flatMap(this::of);
@@ -64,7 +66,7 @@ final class HeatComposer {
                     Figures.hours(minutes(part).orElseThrow()))));
         }
         HeatPlot plot = new HeatPlot(lines, boil.celsius(), additions);
-        String said = said(lines, course.beyond());
+        String said = said(lines, course);
         String reading = words.say("plot.heating-reading");
         return Optional.of(new Plot("heating", words.say("plot.heating-title"), plot.svg(words, said),
                 later.isEmpty() ? reading : reading + " " + words.say("plot.heating-numbers"), said, facts, 0));
@@ -75,7 +77,8 @@ final class HeatComposer {
                 .map(at -> ((Span.Timed) at).time().value());
     }
 
-    private String said(List<HeatStage> lines, List<HeatStep> beyond) {
+    private String said(List<HeatStage> lines, HeatCourse course) {
+        List<HeatStep> beyond = course.beyond();
         List<String> pieces = new ArrayList<>();
         pieces.add(words.say("plot.heating-from", celsius(lines.get(0).from())));
         double now = 0;
@@ -88,11 +91,14 @@ final class HeatComposer {
                 pieces.add(words.say("plot.heating-held", Figures.hours(now)));
             }
         }
-        double hot = lines.stream().mapToDouble(line -> line.minutesAbove(HeatPlot.HOT)).sum();
+        double hot = lines.stream().mapToDouble(line -> line.minutesAbove(HeatCourse.HOT)).sum();
         List<String> sentences = new ArrayList<>();
         sentences.add(words.say("sentence", String.join(words.say("pieces"), pieces)));
         sentences.add(words.say(beyond.isEmpty() ? "plot.heating-hot" : "plot.heating-hot-drawn",
-                figures.amount(hot, "min", false)));
+                figures.amount(hot, "min", course.about())));
+        if (course.about()) {
+            sentences.add(words.say("plot.heating-about"));
+        }
         heating.steps(beyond).ifPresent(steps -> sentences.add(words.say("plot.heating-beyond", steps)));
         sentences.add(boil.said() ? words.say("plot.boil", celsius(boil.celsius()), Figures.atMost(boil.metres(), 0))
                 : boil.refused().map(height -> words.say("plot.boil-refused", celsius(boil.celsius()), height))

@@ -5,7 +5,6 @@ import fascicle.book.figures.Figures;
 import fascicle.book.words.Words;
 import fascicle.notebook.Dye;
 import fascicle.notebook.Ids;
-import fascicle.notebook.Noted;
 import fascicle.notebook.Vessel;
 import fascicle.workings.Workings;
 import fascicle.workings.plan.Batch;
@@ -15,7 +14,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /** What to lay out for a planned day, line by line ({@code common practice, no source}). */
@@ -106,9 +104,8 @@ final class LayingOut {
     }
 
     private void gear() {
-        boolean sour = has(Set.of(Dye.Kind.ACID, Dye.Kind.ALKALI));
-        boolean powders = plan.uses().things().stream().anyMatch(thing -> is(thing.form(), Set.of(Dye.Form.POWDER))
-                && !is(thing.kind(), Set.of(Dye.Kind.SALT)));
+        boolean powders = !plan.uses().powders().isEmpty();
+        boolean sour = !plan.uses().of(Dye.Kind.ACID).isEmpty() || !plan.uses().of(Dye.Kind.ALKALI).isEmpty();
         say(plan.ask().isClass() ? "lay-out.gloves" : "lay-out.gloves-own");
         if (sour || powders) {
             say("lay-out.goggles");
@@ -125,14 +122,6 @@ final class LayingOut {
         String balance = workings.measuring().balance().stream()
                 .mapToObj(step -> figures.amount(step, "g", false)).findFirst().orElse("");
         lines.add(balance.isEmpty() ? words.say("lay-out.measures") : words.say("lay-out.measures-with", balance));
-    }
-
-    private boolean has(Set<Dye.Kind> kinds) {
-        return plan.uses().things().stream().anyMatch(thing -> is(thing.kind(), kinds));
-    }
-
-    private static <W> boolean is(Optional<Noted<W>> noted, Set<W> wanted) {
-        return noted.map(Noted::value).filter(wanted::contains).isPresent();
     }
 
     private void say(String key, Object... given) {

@@ -12,6 +12,7 @@ import fascicle.workings.Workings;
 import fascicle.workings.care.Care;
 import fascicle.workings.acidity.Acidities;
 import fascicle.workings.chain.Chains;
+import fascicle.workings.stock.Stocktaking;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
@@ -35,6 +36,7 @@ public final class Materials {
     private final Care care;
     private final Acidities acidities;
     private final Chains chains;
+    private final Stocktaking stock;
     private final String style;
     private final Map<String, EntryRow> rows = new ConcurrentHashMap<>();
 
@@ -63,6 +65,7 @@ public final class Materials {
         this.care = Care.of(workings.notebook());
         this.acidities = Acidities.of(workings);
         this.chains = Chains.of(workings);
+        this.stock = Stocktaking.of(workings);
         this.style = style;
     }
 
@@ -108,6 +111,10 @@ public final class Materials {
 
     Chains chains() {
         return chains;
+    }
+
+    Stocktaking stock() {
+        return stock;
     }
 
     Ties ties() {

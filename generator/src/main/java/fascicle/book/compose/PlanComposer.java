@@ -21,10 +21,12 @@ import fascicle.workings.plan.Batch;
 import fascicle.workings.plan.DayPlan;
 import fascicle.workings.plan.Need;
 import fascicle.workings.plan.PotGroup;
+import fascicle.workings.plan.Solution;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -154,12 +156,16 @@ public final class PlanComposer {
     private List<String> remarks(Batch batch) {
         BatchWords said = new BatchWords(parts(batch), words);
         Stream<String> ofBatch = batch.groups().stream().flatMap(group -> said.remarks(group.scaled()).stream()).distinct();
-        Stream<String> made = batch.solutions().stream().map(solution -> words.say("plan.solution",
-                solution.part().called(), figures.weighed(solution.grams(), measuring.balance(),
-                        solution.part().amountAbout()), figures.amount(solution.millilitres(), "ml", false),
-                Figures.atMost(solution.percent(), 1)));
+        Stream<String> made = batch.solutions().stream().map(this::made);
         Stream<String> open = batch.chosen().leavesDyeOpen() ? Stream.of(words.say("plan.dye-open")) : Stream.empty();
         return Stream.of(open, made, brought(batch), ofBatch).flatMap(sentences -> sentences).toList();
+    }
+
+    private String made(Solution solution) {
+        OptionalDouble step = measuring.balance();
+        return words.say("plan.solution", solution.part().called(), figures.amount(solution.weighing(step), "g", false),
+                figures.amount(solution.making(step), "ml", false), Figures.atMost(solution.percent(), 1),
+                figures.amount(solution.millilitres(), "ml", false));
     }
 
     /** What solutions do to the water. */

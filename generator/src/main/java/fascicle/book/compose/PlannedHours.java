@@ -20,6 +20,9 @@ import java.util.stream.Collectors;
 /** A planned day by the hour. */
 final class PlannedHours {
 
+    private static final int NIGHT = 22;
+    private static final int MORNING = 6;
+
     private final DayPlan plan;
     private final Words words;
     private final Figures figures;
@@ -53,6 +56,9 @@ final class PlannedHours {
         plan.schedule().last().forEach(pot -> notes.add(words.say("plan.last", pot)));
         plan.schedule().unplaced().forEach(pot -> notes.add(words.say("plan.unplaced", pot)));
         notes.add(words.say("plan.two-places"));
+        if (plan.schedule().due().stream().anyMatch(this::isAtNight)) {
+            notes.add(words.say("plan.at-night"));
+        }
         if (plan.schedule().due().stream().anyMatch(due -> due.stage().estimated())) {
             notes.add(words.say("clock.note-estimate"));
         }
@@ -60,6 +66,12 @@ final class PlannedHours {
             notes.add(words.say("plan.note-morning"));
         }
         return List.copyOf(notes);
+    }
+
+    /** Whether somebody would have to stand at the stove when others sleep: from 22:00 to 6:00. */
+    private boolean isAtNight(Schedule.Due due) {
+        return due.stage().kind().byHand() && due.from().stream().mapToObj(plan.schedule()::at).flatMap(Optional::stream)
+                .anyMatch(time -> time.getHour() >= NIGHT || time.getHour() < MORNING);
     }
 
     static String hour(LocalDateTime time) {

@@ -1,6 +1,7 @@
 package fascicle.book.compose;
 
 import fascicle.book.address.Shelf;
+import fascicle.book.batch.StepNames;
 import fascicle.book.caution.CautionWords;
 import fascicle.book.figures.Figures;
 import fascicle.book.gist.Heating;
@@ -14,6 +15,7 @@ import fascicle.notebook.Noted;
 import fascicle.notebook.Origin;
 import fascicle.notebook.Recipe;
 import fascicle.notebook.Water;
+import fascicle.workings.ExtractFigures;
 import fascicle.workings.HeatFigures;
 import fascicle.workings.PartFigures;
 import fascicle.workings.PotFigures;
@@ -72,15 +74,14 @@ final class RecipeComposer {
 
     private Step presoak(Recipe.Presoak presoak, Worked worked) {
         Facts facts = facts().span("fact.soaked-for", presoak.time());
-        worked.soaking().ifPresent(sour -> facts.fact(new AcidityComposer(words).fact(sour, Optional.empty())));
+        worked.soaking().ifPresent(sour -> facts.fact(new AcidityComposer(words).cold(sour)));
         return soak(words.say("step.presoak"), presoak.origin(), worked.presoak(), facts.facts());
     }
 
     private void treatments(List<Step> steps, List<Recipe.Treatment> treatments, List<SoakFigures> figured) {
         for (int i = 0; i < treatments.size(); i++) {
             Recipe.Treatment treatment = treatments.get(i);
-            String title = treatment.as().map(as -> words.name("purpose", as.value()))
-                    .orElseGet(() -> words.say("step.treatment"));
+            String title = StepNames.treatment(treatment.as().map(as -> as.value().word()), words);
             Optional<SoakFigures> soak = i < figured.size() ? Optional.of(figured.get(i)) : Optional.empty();
             steps.add(soak(title, treatment.origin(), soak, heatSteps(treatment.heat(), false)));
         }
@@ -125,8 +126,11 @@ final class RecipeComposer {
             facts.fact(new AcidityComposer(words).fact(worked.acidity(), bath.ph()));
         }
         bath.extract().ifPresent(extract -> {
-            facts.written("fact.extract", extract.of()).written("fact.extract-state", extract.state())
-                    .written("fact.extract-water", extract.water());
+            Optional<ExtractFigures> plant = worked.bath().extract();
+            boolean rough = plant.filter(ExtractFigures::about).isPresent();
+            facts.known("fact.extract", plant.flatMap(found -> figures.amount(found.plantGrams(), "g", rough)))
+                    .written("fact.extract-state", extract.state())
+                    .known("fact.extract-water", plant.flatMap(found -> figures.amount(found.waterMl(), "ml", rough)));
             heatSteps(extract.heat(), false).forEach(facts::fact);
         });
         return facts.facts();
@@ -136,12 +140,17 @@ final class RecipeComposer {
     private Optional<String> pot(PotFigures pot, boolean about) {
         Optional<String> depth = figures.amount(pot.depthCm(), "cm", about);
         Optional<String> full = pot.filledPercent().stream().mapToObj(percent -> words.say(
-                pot.isTooFull() ? "pot.too-full" : "pot.full", Figures.atMost(percent, 0))).findFirst();
+                pot.isTooFull() ? "pot.too-full" : "pot.full", filled(percent, about))).findFirst();
         Optional<String> tooShort = !pot.isTooShort() ? Optional.empty() : Optional.of(words.say("pot.too-short",
                 figures.amount(pot.needleCm().orElseThrow(), "cm", false),
                 figures.amount(pot.lineCm().orElseThrow(), "cm", false)));
         List<String> said = Stream.of(depth, full, tooShort).flatMap(Optional::stream).toList();
         return said.isEmpty() ? Optional.empty() : Optional.of(String.join(words.say("pieces"), said));
+    }
+
+    private String filled(double percent, boolean about) {
+        String figure = Figures.atMost(percent, 0);
+        return about ? words.say("about", figure) : figure;
     }
 
     /** What fixed the water, as written. */
@@ -157,9 +166,9 @@ final class RecipeComposer {
         heatSteps(worked.recipe().heat(), true).forEach(facts::fact);
         HeatFigures heat = worked.heat();
         if (!worked.recipe().heat().isEmpty()) {
-            facts.known("fact.heat-total", figures.amount(heat.minutesTotal(), "min", false))
-                    .known("fact.heat-above-80", figures.amount(heat.minutesAbove80(), "min", false))
-                    .known("fact.heat-peak", figures.amount(heat.peak(), "celsius", false));
+            facts.known("fact.heat-total", figures.amount(heat.minutesTotal(), "min", heat.aboutMinutes()))
+                    .known("fact.heat-above-80", figures.amount(heat.minutesAbove80(), "min", heat.aboutMinutes()))
+                    .known("fact.heat-peak", figures.amount(heat.peak(), "celsius", heat.aboutPeak()));
         }
         return facts.span("fact.cool", worked.recipe().cool()).facts();
     }

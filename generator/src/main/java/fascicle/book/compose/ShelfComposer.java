@@ -15,12 +15,14 @@ import fascicle.workings.stock.DyedBundle;
 import fascicle.workings.stock.Gap;
 import fascicle.workings.stock.Stocktaking;
 import fascicle.workings.stock.Supply;
+import fascicle.workings.stock.Total;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The page of what is left. */
@@ -45,7 +47,7 @@ public final class ShelfComposer {
         this.materials = materials;
         this.ways = Ways.fromTop(materials);
         this.words = materials.words();
-        this.stock = materials.workings().stock();
+        this.stock = materials.stock();
         this.said = new StockWords(materials);
         this.colours = new ColourComposer(materials, ways);
     }
@@ -139,10 +141,21 @@ public final class ShelfComposer {
     }
 
     private ShelfPage.Basket basket(Basket basket) {
-        return new ShelfPage.Basket(basket.name(), said.atLeast(basket.weight(), Dimension.MASS),
+        return new ShelfPage.Basket(basket.name(), weight(basket),
                 basket.taken().stream().map(taken -> new ShelfPage.Woven(colours.swatch(taken.entry()).small(),
-                        ways.entry(taken.entry()), tag(taken.entry()), said.atLeast(taken.weight(), Dimension.MASS)))
+                        ways.entry(taken.entry()), tag(taken.entry()), weight(taken.weight(), taken.damp())))
                         .toList());
+    }
+
+    /** What a basket weighs, damp and dry apart. */
+    private String weight(Basket basket) {
+        return Stream.of(false, true).flatMap(damp -> basket.weight(damp).map(sum -> weight(sum, damp)).stream())
+                .collect(Collectors.joining(words.say("pieces")));
+    }
+
+    private String weight(Total weight, boolean damp) {
+        String grams = said.atLeast(weight, Dimension.MASS);
+        return damp ? words.say("shelf.weighed-damp", grams) : grams;
     }
 
     private static Optional<String> tag(EntryWorking entry) {

@@ -37,7 +37,7 @@ final class StockWords {
     StockWords(Materials materials) {
         this.words = materials.words();
         this.figures = materials.figures();
-        this.stock = materials.workings().stock();
+        this.stock = materials.stock();
         this.currency = materials.workings().notebook().cover().currency();
         this.priced = materials.workings().notebook().dyes().stream()
                 .anyMatch(dye -> dye.pack().flatMap(Dye.Pack::price).isPresent());

@@ -123,7 +123,7 @@ final class ThingComposer {
                 .written("fact.length", lot.length());
         if (materials.isStudio()) {
             facts.written("fact.lot-weight", lot.weight());
-            materials.workings().stock().lot(lot.id()).ifPresent(supply ->
+            materials.stock().lot(lot.id()).ifPresent(supply ->
                     new StockWords(materials).supply(facts, "fact.needles-left", supply));
         }
         lot.bundle().ifPresent(bundle -> facts.known("fact.bundle",
@@ -160,7 +160,7 @@ final class ThingComposer {
         dye.bought().forEach(purchase -> facts.noted("fact.bought", purchase.on(), on -> words.say("bought",
                 materials.figures().date(on.value()),
                 purchase.packs().map(packs -> Figures.atMost(packs.value(), 2)).orElseGet(() -> words.say("shelf.unknown")))));
-        materials.workings().stock().dye(dye.id()).ifPresent(supply ->
+        materials.stock().dye(dye.id()).ifPresent(supply ->
                 new StockWords(materials).supply(facts, "fact.stock-left", supply));
     }
 }

@@ -8,6 +8,7 @@ import fascicle.photo.Sample;
 import fascicle.workings.Measuring;
 import fascicle.workings.Scaled;
 import fascicle.workings.Workings;
+import fascicle.workings.acidity.AcidityFigures;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -105,15 +106,19 @@ public final class Answers {
      *
      * @param scaled the quantities
      * @param measuring what things are measured out with
+     * @param acidity how sour its bath is
      * @param cautions what to heed, in sentences
-     * @return {@code {of, needles_g, liquor_ml, water_ml, ratio, vessel, pots, filled_percent, parts, cautions}}, parts
-     *     being totals of the batch, and the baths beside the dyebath
+     * @return {@code {of, needles_g, liquor_ml, water_ml, ratio, vessel, pots, filled_percent, parts, ph_estimate,
+     *     ph_after_heating, cautions}}, parts being totals of the batch, and the baths beside the dyebath
      */
-    public static String scaled(Scaled scaled, Measuring measuring, List<String> cautions) {
+    public static String scaled(Scaled scaled, Measuring measuring, AcidityFigures acidity, List<String> cautions) {
         Answers answers = new Answers();
         BatchJson batch = new BatchJson(answers.json, measuring);
         answers.json.object(() -> {
             batch.write(scaled);
+            answers.json.figure("ph_estimate", acidity.cold());
+            answers.json.figure("ph_after_heating", acidity.heated());
+            answers.json.text("ph_estimate_why", acidity.why().map(AcidityFigures.Why::word));
             answers.json.texts("cautions", cautions);
         });
         return answers.json.finished().stripTrailing();

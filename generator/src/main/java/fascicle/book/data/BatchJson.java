@@ -28,6 +28,7 @@ final class BatchJson {
         json.figure("needles_g", OptionalDouble.of(scaled.needlesGrams()));
         json.figure("liquor_ml", scaled.liquorMl());
         json.figure("water_ml", scaled.waterMl());
+        json.figure("standing_ml", scaled.reused() ? scaled.standingMl() : OptionalDouble.empty());
         json.figure("ratio", scaled.ratio());
         json.yes("about", scaled.about());
         json.text("vessel", scaled.vesselId());
@@ -35,6 +36,10 @@ final class BatchJson {
         json.figure("filled_percent", scaled.filled().isPresent()
                 ? OptionalDouble.of(scaled.filled().getAsDouble() * 100) : OptionalDouble.empty());
         json.items("parts", scaled.parts(), this::part);
+        json.object("extract", scaled.extract(), plant -> {
+            json.figure("of_g", plant.plantGrams());
+            json.figure("water_ml", plant.waterMl());
+        });
         json.object("presoak", scaled.presoak(), this::soak);
         treatments("before", scaled.before());
         treatments("after", scaled.after());
@@ -61,7 +66,7 @@ final class BatchJson {
         json.figure("g", part.grams());
         json.figure("ml", part.ml());
         json.text("by", part.by().name().toLowerCase(Locale.ROOT));
-        json.yes("about", part.about());
+        json.yes("about", part.about() || part.spooned());
         json.text("spoons", scoops.map(Scoops::text));
         json.figure("spoons_error_percent", scoops.stream().mapToDouble(Scoops::errorPercent).findFirst());
         if (part.stockPercent().isPresent()) {

@@ -32,6 +32,13 @@ public final class DosesJson {
         json.object(() -> {
             json.exact("ratio", doses.ratio());
             json.exact("standing", doses.standing());
+            json.mark("reused", doses.reused());
+            json.mark("waterUnsaid", doses.waterUnsaid());
+            json.items("extract", doses.extract().stream().toList(), plant -> {
+                json.exact("g", plant.plant());
+                json.exact("ml", plant.water());
+                json.exact("needles", plant.needles());
+            });
             json.exact("depth", doses.depth());
             json.mark("depthAbout", doses.depthAbout());
             json.text("vessel", doses.vesselId());

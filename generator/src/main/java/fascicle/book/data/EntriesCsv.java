@@ -76,7 +76,7 @@ public final class EntriesCsv {
      * @return the file in UTF-8
      */
     public static byte[] bytes(Workings workings, Edition edition) {
-        List<Column> columns = new EntriesCsv(edition, workings.stock(), Acidities.of(workings)).columns;
+        List<Column> columns = new EntriesCsv(edition, Stocktaking.of(workings), Acidities.of(workings)).columns;
         StringBuilder table = new StringBuilder();
         table.append(columns.stream().map(Column::name).collect(Collectors.joining(",", "", LINE_END)));
         for (EntryWorking working : workings.entries()) {

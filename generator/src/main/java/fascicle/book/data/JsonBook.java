@@ -16,6 +16,7 @@ import fascicle.workings.LotWorking;
 import fascicle.workings.MethodWorking;
 import fascicle.workings.Workings;
 import fascicle.workings.chain.Chains;
+import fascicle.workings.stock.Stocktaking;
 import fascicle.workings.stock.Supply;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
@@ -31,10 +32,12 @@ public final class JsonBook {
     private final Edition edition;
     private final Json json = new Json();
     private final JsonEntry entries;
+    private final Stocktaking stock;
 
     private JsonBook(Workings workings, Edition edition) {
         this.workings = workings;
         this.edition = edition;
+        this.stock = Stocktaking.of(workings);
         this.entries = new JsonEntry(json, workings, edition);
     }
 
@@ -94,7 +97,7 @@ public final class JsonBook {
             json.text("family", known.name().family());
         });
         if (edition == Edition.STUDIO) {
-            json.figure("left_g", left(workings.stock().lot(lot.id())));
+            json.figure("left_g", left(stock.lot(lot.id())));
         }
         figures(workings.group(Group.Kind.LOT, lot.id()));
     }
@@ -106,7 +109,7 @@ public final class JsonBook {
         json.word("type", dye.type());
         json.word("form", dye.form());
         if (edition == Edition.STUDIO) {
-            Optional<Supply> supply = workings.stock().dye(dye.id());
+            Optional<Supply> supply = stock.dye(dye.id());
             OptionalDouble left = left(supply);
             json.figure("left", left);
             json.text("left_unit", supply.filter(known -> left.isPresent())

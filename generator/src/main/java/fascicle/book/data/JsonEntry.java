@@ -23,6 +23,7 @@ import fascicle.workings.Workings;
 import fascicle.workings.acidity.Acidities;
 import fascicle.workings.acidity.AcidityFigures;
 import fascicle.workings.chain.Chains;
+import fascicle.workings.stock.Stocktaking;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -40,12 +41,14 @@ final class JsonEntry {
     private final Edition edition;
     private final Acidities acidities;
     private final JsonBaths baths;
+    private final Stocktaking stock;
 
     JsonEntry(Json json, Workings workings, Edition edition) {
         this.json = json;
         this.workings = workings;
         this.edition = edition;
         this.acidities = Acidities.of(workings);
+        this.stock = Stocktaking.of(workings);
         this.baths = new JsonBaths(json, Chains.of(workings));
     }
 
@@ -77,12 +80,12 @@ final class JsonEntry {
             json.figure("wool", fading.window().wool().stream().mapToDouble(Noted::value).findFirst());
         });
         if (edition == Edition.STUDIO) {
-            json.object("kept", workings.stock().bundle(entry.id()), bundle -> {
+            json.object("kept", stock.bundle(entry.id()), bundle -> {
                 json.figure("left_g", bundle.remainder().left().value());
                 json.word("how", bundle.kept().how());
                 json.text("use_by", bundle.useBy().map(LocalDate::toString));
             });
-            json.object("cost", workings.stock().cost(entry.id()), cost -> {
+            json.object("cost", stock.cost(entry.id()), cost -> {
                 json.figure("total", cost.total().value());
                 json.figure("per_100g", cost.per100g().value());
             });
@@ -127,6 +130,10 @@ final class JsonEntry {
             json.text("ph_estimate_why", acidity.why().map(AcidityFigures.Why::word));
             parts("dye", figures.dye());
             parts("assistants", figures.assistants());
+            json.object("extract", figures.extract(), plant -> {
+                json.figure("of_g", plant.plantGrams());
+                json.figure("water_ml", plant.waterMl());
+            });
             more.run();
         });
     }
@@ -151,7 +158,7 @@ final class JsonEntry {
             json.figure("owf_percent", part.owfPercent());
             json.figure("g_per_l", part.gramsPerLitre());
             json.text("by", part.by().name().toLowerCase(Locale.ROOT));
-            json.yes("about", part.about());
+            json.yes("about", part.about() || part.spooned());
         });
     }
 

@@ -24,12 +24,14 @@ public final class PlanJson {
     private final DayPlan plan;
     private final Words words;
     private final Doings doings;
+    private final OptionalDouble balance;
     private final BatchJson batches;
 
     private PlanJson(DayPlan plan, Workings workings, Words words, Doings doings) {
         this.plan = plan;
         this.words = words;
         this.doings = doings;
+        this.balance = workings.measuring().balance();
         this.batches = new BatchJson(json, workings.measuring());
     }
 
@@ -101,6 +103,8 @@ public final class PlanJson {
         json.figure("g", OptionalDouble.of(solution.grams()));
         json.figure("percent", OptionalDouble.of(solution.percent()));
         json.figure("ml", OptionalDouble.of(solution.millilitres()));
+        json.figure("make_ml", OptionalDouble.of(solution.making(balance)));
+        json.figure("weigh_g", OptionalDouble.of(solution.weighing(balance)));
     }
 
     private void need(Need need) {

@@ -6,9 +6,9 @@ import fascicle.workings.Difference;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
-import java.util.Currency;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * The one place where numbers, dates and units get their form.
@@ -20,6 +20,17 @@ public final class Figures {
 
     private static final int DECIMALS_OF_DATA = 6;
     private static final int DIGITS_OF_MONEY = 2;
+
+    /**
+     * Currencies without a smaller coin: no minor unit in ISO 4217:2015, table A.1, from memory. A list of our own, since
+     * the JDK's changes between versions.
+     */
+    private static final Set<String> WITHOUT_COINS = Set.of("BIF", "CLP", "DJF", "GNF", "ISK", "JPY", "KMF", "KRW", "PYG",
+            "RWF", "UGX", "UYI", "VND", "VUV", "XAF", "XOF", "XPF");
+
+    /** Currencies whose smallest coin is a thousandth: the same table, from memory. All others have hundredths. */
+    private static final Set<String> IN_THOUSANDTHS = Set.of("BHD", "IQD", "JOD", "KWD", "LYD", "OMR", "TND");
+
     private static final long MINUTES_IN_AN_HOUR = 60;
     private static final char NARROW_NO_BREAK_SPACE = '\u202f';
     private static final char MINUS = '\u2212';
@@ -131,14 +142,17 @@ public final class Figures {
      * @return such as {@code EUR 1.23}; of a sum too small for a coin that it is less than one
      */
     public String money(double sum, Optional<String> currency, boolean about) {
-        int digits = Math.max(0, currency.map(code -> Currency.getInstance(code).getDefaultFractionDigits())
-                .orElse(DIGITS_OF_MONEY));
+        int digits = currency.map(Figures::digits).orElse(DIGITS_OF_MONEY);
         BigDecimal coin = BigDecimal.ONE.movePointLeft(digits);
         boolean tiny = sum > 0 && datum(sum).setScale(digits, RoundingMode.HALF_UP).signum() == 0;
         String number = tiny ? signed(coin) : fixed(sum, digits);
         String text = currency.map(code -> words.say("figure.money", code, number))
                 .orElseGet(() -> words.say("figure.money-of-the-notebook", number));
         return tiny ? words.say("figure.less", text) : about ? words.say("about", text) : text;
+    }
+
+    private static int digits(String currency) {
+        return WITHOUT_COINS.contains(currency) ? 0 : IN_THOUSANDTHS.contains(currency) ? 3 : DIGITS_OF_MONEY;
     }
 
     /**

@@ -1,7 +1,9 @@
 package fascicle.book.gist;
 
+import fascicle.book.batch.StepNames;
 import fascicle.book.words.Words;
 import fascicle.notebook.Noted;
+import fascicle.notebook.Word;
 import fascicle.workings.clock.Stage;
 import java.util.function.UnaryOperator;
 
@@ -45,6 +47,7 @@ public final class Doings {
             case STAND -> words.say("clock.stand");
             case OUT -> stage.vat() == Stage.Vat.BIN ? words.say("clock.out-presoak")
                     : in(stage, "clock.out", "clock.out-extract", "clock.out-treatment");
+            case LIFT -> words.say("clock.lift-treatment", treatment(stage));
             case HALF_DRY -> words.say("clock.half-dry");
             case RINSE -> words.say("clock.rinse");
             case DRY -> words.say("clock.dry");
@@ -56,10 +59,13 @@ public final class Doings {
     private String in(Stage stage, String bath, String extract, String treatment) {
         return switch (stage.vat()) {
             case EXTRACT -> words.say(extract);
-            case BEFORE, AFTER -> words.say(treatment, stage.purpose().map(purpose -> words.name("purpose", purpose))
-                    .orElseGet(() -> words.say("step.treatment")));
+            case BEFORE, AFTER -> words.say(treatment, treatment(stage));
             case BIN, DYEBATH, NONE -> words.say(bath);
         };
+    }
+
+    private String treatment(Stage stage) {
+        return StepNames.treatment(stage.purpose().map(Word::word), words);
     }
 
     private String rise(Stage stage) {

@@ -4,6 +4,7 @@ import fascicle.bath.HeatStage;
 import fascicle.book.figures.Figures;
 import fascicle.book.page.Markup;
 import fascicle.book.words.Words;
+import fascicle.workings.HeatCourse;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -16,11 +17,7 @@ import java.util.List;
  */
 public record HeatPlot(List<HeatStage> lines, double boil, List<Addition> additions) {
 
-    /** What a bath is called hot above, °C. */
-    public static final double HOT = 80;
-
     private static final String WORD = "heating";
-    private static final double ROOM = 20;
     private static final double MINUTES_IN_AN_HOUR = 60;
 
     /** From here on hours are read more readily than minutes. */
@@ -112,12 +109,12 @@ public record HeatPlot(List<HeatStage> lines, double boil, List<Addition> additi
         drawing.begin("axes").bottomAxis(time, across, LEFT, RIGHT, BOTTOM,
                         words.say(hours ? "plot.axis-hours" : "plot.axis-minutes"))
                 .leftAxis(heat, up, LEFT, TOP, BOTTOM, words.say("plot.axis-celsius")).end();
-        drawing.begin("limits").line(LEFT, up.at(HOT), RIGHT, up.at(HOT)).line(LEFT, up.at(boil), RIGHT, up.at(boil))
+        drawing.begin("limits").line(LEFT, up.at(HeatCourse.HOT), RIGHT, up.at(HeatCourse.HOT)).line(LEFT, up.at(boil), RIGHT, up.at(boil))
                 .end();
         drawing.begin("course").line(corners(across, up, unit)).end();
         drawing.begin("numbers").text(RIGHT, up.at(boil) - ABOVE, Drawing.Anchor.END,
                         words.say("plot.boil-line", Figures.fixed(boil, 1)))
-                .text(RIGHT, up.at(HOT) + BELOW, Drawing.Anchor.END, words.say("plot.hot-line", Figures.atMost(HOT, 0)));
+                .text(RIGHT, up.at(HeatCourse.HOT) + BELOW, Drawing.Anchor.END, words.say("plot.hot-line", Figures.atMost(HeatCourse.HOT, 0)));
         for (Addition addition : additions.stream().filter(one -> one.minutes() <= minutes()).toList()) {
             double x = across.at(addition.minutes() / unit);
             double y = up.at(celsius(addition.minutes()));
@@ -127,12 +124,12 @@ public record HeatPlot(List<HeatStage> lines, double boil, List<Addition> additi
     }
 
     private double coldest() {
-        return lines.stream().mapToDouble(line -> StrictMath.min(line.from(), line.to())).reduce(ROOM, StrictMath::min);
+        return lines.stream().mapToDouble(line -> StrictMath.min(line.from(), line.to())).reduce(HeatCourse.ROOM, StrictMath::min);
     }
 
     private double hottest() {
         return lines.stream().mapToDouble(line -> StrictMath.max(line.from(), line.to()))
-                .reduce(StrictMath.max(boil, HOT), StrictMath::max);
+                .reduce(StrictMath.max(boil, HeatCourse.HOT), StrictMath::max);
     }
 
     private double[] corners(Scale across, Scale up, double unit) {

@@ -179,7 +179,7 @@ interface Scalar<T> {
             double size = Numbers.read(negative ? figure.substring(1) : figure).doubleValue();
             number = negative ? 0 - size : size;
         } catch (UnreadableQuantity unreadable) {
-            throw Unreadable.because(unreadable);
+            throw Unreadable.because(unreadable, written);
         }
         if (number < least || number > most) {
             throw new Unreadable("“" + shortened(written) + "” is out of range; expected is a number from "

@@ -24,6 +24,11 @@ final class Unreadable extends Exception {
         return new Unreadable(String.valueOf(quantity.getMessage()));
     }
 
+    /** The same complaint, of a figure that is only part of what was written. */
+    static Unreadable because(UnreadableQuantity quantity, String written) {
+        return new Unreadable(because(quantity).words.replace("“" + quantity.found() + "”", "“" + written + "”"));
+    }
+
     /** The words for the finding. */
     String inWords() {
         return words;

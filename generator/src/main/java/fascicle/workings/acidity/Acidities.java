@@ -83,7 +83,7 @@ public final class Acidities {
     public AcidityFigures bath(Scaled scaled, Bath written) {
         int dyes = written.dye().size();
         return ofRecipe(written, new BathFigures(scaled.waterMl(), scaled.liquorMl(), OptionalDouble.empty(), false,
-                scaled.parts().subList(0, dyes), scaled.parts().subList(dyes, scaled.parts().size())));
+                scaled.parts().subList(0, dyes), scaled.parts().subList(dyes, scaled.parts().size()), scaled.extract()));
     }
 
     /**

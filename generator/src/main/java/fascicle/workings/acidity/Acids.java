@@ -64,10 +64,11 @@ final class Acids {
             return unknown(AcidityFigures.Kind.ACID_KIND, part);
         }
         Optional<Double> strength = dye.acidity().map(Noted::value);
-        if (isLiquid(dye) && strength.isEmpty()) {
+        // Vinegar is never a powder, whatever its file leaves out.
+        if (strength.isEmpty() && (part.liquid() || acid.get() == Dye.Acid.ACETIC)) {
             return unknown(AcidityFigures.Kind.ACID_STRENGTH, part);
         }
-        OptionalDouble amount = isLiquid(dye) ? millilitres(part, dye) : part.grams();
+        OptionalDouble amount = part.liquid() ? millilitres(part, dye) : part.grams();
         if (amount.isEmpty()) {
             return unknown(AcidityFigures.Kind.ACID_AMOUNT, part);
         }
@@ -85,11 +86,6 @@ final class Acids {
         Optional<Double> density = dye.density().map(Noted::value);
         return part.grams().isPresent() && density.isPresent()
                 ? OptionalDouble.of(part.grams().getAsDouble() / density.get()) : OptionalDouble.empty();
-    }
-
-    /** What has no form but an acidity is a solution. */
-    private static boolean isLiquid(Dye dye) {
-        return dye.form().map(Noted::value).map(Dye.Form.LIQUID::equals).orElse(dye.acidity().isPresent());
     }
 
     /** Which acid a thing is by its own name in English. */

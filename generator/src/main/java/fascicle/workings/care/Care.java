@@ -7,6 +7,7 @@ import fascicle.notebook.HeatStep;
 import fascicle.notebook.Ids;
 import fascicle.notebook.Notebook;
 import fascicle.notebook.Part;
+import fascicle.notebook.Place;
 import fascicle.notebook.Recipe;
 import fascicle.notebook.Vessel;
 import java.util.ArrayList;
@@ -67,22 +68,29 @@ public final class Care {
      */
     public Uses uses(Recipe recipe, Optional<Vessel> vessel) {
         Bath bath = recipe.bath();
-        List<Part> left = leftIn(bath);
+        List<Bath> before = before(bath);
+        List<Part> left = before.stream().flatMap(pot -> Stream.of(pot.dye(), pot.assistants())).flatMap(List::stream)
+                .toList();
         List<Recipe.Treatment> treatments = Stream.concat(recipe.before().stream(), recipe.after().stream()).toList();
-        List<Dye> things = known(Stream.of(recipe.parts(), left));
+        List<Dye> things = named(Stream.of(recipe.parts(), left));
+        List<Dye> asDyes = named(Stream.concat(Stream.of(bath), before.stream()).map(Bath::dye));
         List<Uses.Salt> salts = salts(treatments, things);
+        List<Dye> unsorted = things.stream().filter(Care::isUnsorted).filter(thing -> !asDyes.contains(thing))
+                .filter(thing -> salts.stream().noneMatch(salt -> salt.thing().equals(Optional.of(thing)))).toList();
         boolean dyebath = !bath.equals(Bath.UNSAID);
         boolean named = !bath.dye().isEmpty() || !left.isEmpty() || bath.extract().isPresent();
         boolean colours = dyebath || !salts.isEmpty()
                 || treatments.stream().anyMatch(treatment -> is(treatment, Recipe.Purpose.TANNIN))
-                || things.stream().anyMatch(thing -> is(thing, Dye.Kind.DYE));
+                || things.stream().anyMatch(Care::mayColour);
         boolean hot = isHot(recipe.heat()) || bath.extract().filter(extract -> isHot(extract.heat())).isPresent()
                 || treatments.stream().anyMatch(treatment -> isHot(treatment.heat()));
-        boolean sour = isSour(Stream.of(bath.dye(), bath.assistants(), left));
+        boolean sour = has(Dye.Kind.ACID, Stream.of(bath.dye(), bath.assistants(), left));
+        boolean alkaline = has(Dye.Kind.ALKALI, Stream.concat(Stream.of(bath.dye(), bath.assistants(), left),
+                treatments.stream().map(Recipe.Treatment::with)));
         boolean sourSteam = sour && isHot(recipe.heat()) || treatments.stream()
-                .anyMatch(treatment -> isHot(treatment.heat()) && isSour(Stream.of(treatment.with())));
-        return new Uses(things, known(Stream.of(recipe.finish())), salts, hot, sourSteam, colours, dyebath && !named,
-                vessel.map(pot -> new Uses.Pot(pot, sour)).stream().toList());
+                .anyMatch(treatment -> isHot(treatment.heat()) && has(Dye.Kind.ACID, Stream.of(treatment.with())));
+        return new Uses(things, named(Stream.of(recipe.finish())), unsorted, salts, hot, sourSteam, colours,
+                dyebath && !named, vessel.map(pot -> new Uses.Pot(pot, sour, alkaline)).stream().toList());
     }
 
     /**
@@ -93,21 +101,21 @@ public final class Care {
      */
     public static Uses uses(Dye thing) {
         boolean metal = Metals.bringsMetal(thing);
-        return new Uses(List.of(thing), List.of(), metal ? List.of(Uses.Salt.of(thing)) : List.of(), false, false,
-                metal || is(thing, Dye.Kind.DYE), false, List.of());
+        return new Uses(List.of(thing), List.of(), isUnsorted(thing) && !metal ? List.of(thing) : List.of(),
+                metal ? List.of(Uses.Salt.of(thing)) : List.of(), false, false, metal || mayColour(thing), false,
+                List.of());
     }
 
-    /** What stands in a bath from the pots before, however many they were. */
-    private List<Part> leftIn(Bath bath) {
-        List<Part> left = new ArrayList<>();
+    /** The baths of which something still stands in this one, however many they were. */
+    private List<Bath> before(Bath bath) {
+        List<Bath> found = new ArrayList<>();
         Set<String> seen = new HashSet<>();
         Optional<Bath> before = before(bath, seen);
         while (before.isPresent()) {
-            left.addAll(before.get().dye());
-            left.addAll(before.get().assistants());
+            found.add(before.get());
             before = before(before.get(), seen);
         }
-        return left;
+        return found;
     }
 
     private Optional<Bath> before(Bath bath, Set<String> seen) {
@@ -115,14 +123,26 @@ public final class Care {
                 .flatMap(id -> Optional.ofNullable(entries.get(id))).map(entry -> entry.recipe().bath());
     }
 
-    private List<Dye> known(Stream<List<Part>> parts) {
-        List<Dye> found = parts.flatMap(List::stream)
-                .flatMap(part -> Optional.ofNullable(dyes.get(Ids.key(part.is().value()))).stream()).toList();
-        return Uses.each(found.stream(), thing -> Ids.key(thing.id()));
+    /** What parts name, even where no file tells of it; a gap to be filled names nothing. */
+    private List<Dye> named(Stream<List<Part>> parts) {
+        Stream<Dye> found = parts.flatMap(List::stream).map(Part::is).filter(is -> !is.value().isEmpty())
+                .map(is -> Optional.ofNullable(dyes.get(Ids.key(is.value())))
+                        .orElseGet(() -> Dye.unsaid(is.value(), Place.of("dyes/" + is.value() + ".md"))));
+        return Uses.each(found, thing -> Ids.key(thing.id()));
     }
 
-    private boolean isSour(Stream<List<Part>> parts) {
-        return known(parts).stream().anyMatch(thing -> is(thing, Dye.Kind.ACID));
+    private boolean has(Dye.Kind kind, Stream<List<Part>> parts) {
+        return named(parts).stream().anyMatch(thing -> thing.is(kind));
+    }
+
+    /** Whether a file tells something of a thing, and not what it is for. */
+    private static boolean isUnsorted(Dye thing) {
+        return thing.kind().isEmpty() && !thing.saysNothing();
+    }
+
+    /** Whether it is a dye, or may be one for all that its file says. */
+    private static boolean mayColour(Dye thing) {
+        return thing.kind().isEmpty() || thing.is(Dye.Kind.DYE);
     }
 
     /** Each metal once: what a mordant or iron bath is for tells more of a thing than its name alone. */
@@ -138,7 +158,7 @@ public final class Care {
         if (!iron && !is(treatment, Recipe.Purpose.MORDANT)) {
             return List.of();
         }
-        List<Uses.Salt> brought = known(Stream.of(treatment.with())).stream()
+        List<Uses.Salt> brought = named(Stream.of(treatment.with())).stream()
                 .filter(thing -> Metals.bringsMetal(thing) || thing.kind().isEmpty())
                 .map(Uses.Salt::of).map(salt -> iron ? salt.orIron() : salt).toList();
         Optional<Dye.Metal> metal = iron ? Optional.of(Dye.Metal.IRON) : Optional.empty();
@@ -155,9 +175,5 @@ public final class Care {
 
     private static boolean is(Recipe.Treatment treatment, Recipe.Purpose purpose) {
         return treatment.as().filter(as -> as.value() == purpose).isPresent();
-    }
-
-    private static boolean is(Dye thing, Dye.Kind kind) {
-        return thing.kind().filter(said -> said.value() == kind).isPresent();
     }
 }

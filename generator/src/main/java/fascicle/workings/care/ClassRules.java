@@ -39,6 +39,8 @@ public record ClassRules(List<Refusal> refusals, List<Duty> duties) {
 
     /** Why something is not for a class. */
     public enum Reason {
+        /** Its file is missing, has errors or says nothing. */
+        UNKNOWN_THING,
         /** It is a chrome salt. */
         CHROME,
         /** It is a copper salt. */
@@ -47,6 +49,8 @@ public record ClassRules(List<Refusal> refusals, List<Duty> duties) {
         UNKNOWN_METAL,
         /** A copper vessel gives copper to the bath. */
         COPPER_POT,
+        /** Minors handle nothing of which nobody said what it is; {@code kind:} in its file would. */
+        UNKNOWN_KIND,
         /** Minors handle no metal salt but alum. */
         METAL_AND_MINORS,
         /** Its pack warns of what is kept from minors. */
@@ -115,13 +119,17 @@ public record ClassRules(List<Refusal> refusals, List<Duty> duties) {
 
     private static List<Refusal> refusals(Uses uses, boolean minors) {
         List<Refusal> refusals = new ArrayList<>();
-        uses.salts().forEach(salt -> reason(salt.metal(), minors).ifPresent(reason ->
-                refusals.add(new Refusal(salt.thing().map(Dye::called), reason, List.of()))));
+        uses.unknown().forEach(thing -> refusals.add(refusal(thing, Reason.UNKNOWN_THING)));
+        // Of a thing of which nothing is known it goes without saying that its metal is not.
+        uses.salts().stream().filter(salt -> salt.metal().isPresent() || salt.thing().filter(Dye::saysNothing).isEmpty())
+                .forEach(salt -> reason(salt.metal(), minors).ifPresent(reason ->
+                        refusals.add(new Refusal(salt.thing().map(Dye::called), reason, List.of()))));
         uses.pots().stream().map(Uses.Pot::vessel)
                 .filter(vessel -> vessel.madeOf().map(Noted::value).filter(Vessel.Material.COPPER::equals).isPresent())
                 .forEach(vessel -> refusals.add(
                         new Refusal(Optional.of(vessel.called()), Reason.COPPER_POT, List.of())));
         if (minors) {
+            uses.unsorted().forEach(thing -> refusals.add(refusal(thing, Reason.UNKNOWN_KIND)));
             uses.things().forEach(thing -> {
                 List<HazardStatement> grave = Hazards.statements(thing).stream()
                         .filter(says -> says.codes().stream().anyMatch(NOT_FOR_MINORS::contains)).toList();
@@ -131,6 +139,10 @@ public record ClassRules(List<Refusal> refusals, List<Duty> duties) {
             });
         }
         return List.copyOf(refusals);
+    }
+
+    private static Refusal refusal(Dye thing, Reason reason) {
+        return new Refusal(Optional.of(thing.called()), reason, List.of());
     }
 
     private static Optional<Reason> reason(Optional<Dye.Metal> metal, boolean minors) {

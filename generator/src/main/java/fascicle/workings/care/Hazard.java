@@ -39,15 +39,21 @@ public sealed interface Hazard {
      * @param vessel its title
      * @param material what it is made of
      * @param sour whether an acid is in it
+     * @param alkaline whether an alkali is in it, or may come into it, which aluminium does not bear
      */
-    record ThePotTakesPart(String vessel, Vessel.Material material, boolean sour) implements Hazard {}
+    record ThePotTakesPart(String vessel, Vessel.Material material, boolean sour, boolean alkaline)
+            implements Hazard {}
 
     /** The hazards of the craft, gravest first. */
     enum Kind {
+        /** A thing whose file is missing, has errors or says nothing. */
+        NOTHING_IS_KNOWN,
         /** Salts of chrome or copper. */
         CHROME_OR_COPPER,
         /** A mordant of a metal that nobody said. */
         UNKNOWN_METAL,
+        /** An assistant of which nobody said what it is. */
+        UNKNOWN_KIND,
         /** Hot liquor and steam. */
         HOT,
         /** Powder that drifts. */
@@ -62,25 +68,25 @@ public sealed interface Hazard {
         BLEACH,
         /** An alkali. */
         ALKALI,
+        /** Tin salts, which are corrosive. */
+        TIN,
         /** Iron salts and small children. */
         IRON,
-        /** Alum, which is mild. */
+        /** Alum, which is mild, where it is the only metal salt. */
         ALUM,
-        /** Any metal salt. */
+        /** Any other metal salt, or several. */
         METAL,
         /** A finish that burns. */
         FLAMMABLE_FINISH,
+        /** Rags with an oil that heats as it dries. */
+        OILY_RAGS,
         /** Dry needles near the stove. */
         DRY_NEEDLES,
         /** Skin and breath. */
         GLOVES_AND_AIR,
-        /** Pots, spoons and the food fridge. */
-        KITCHEN,
-        /** What is dyed, and food. */
+        /** Food, and pots, spoons, baskets and damp bundles. */
         FOOD,
-        /** A bath with metal in it, when it is done with. */
-        METAL_BATH,
-        /** Any other bath, when it is done with. */
+        /** A bath, when it is done with. */
         DRAIN
     }
 }

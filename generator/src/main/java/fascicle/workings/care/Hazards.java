@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -25,6 +26,9 @@ public final class Hazards {
     /** Finishes that burn, or whose spirit does, by their English names. */
     private static final Set<String> BURNING_NAMES =
             Set.of("shellac", "varnish", "lacquer", "turpentine", "spirit", "spirits");
+
+    /** Finishes that dry by taking up oxygen, and heat a crumpled rag by it, by their English names. */
+    private static final Pattern DRYING_OIL = Pattern.compile("\\b(linseed|flaxseed|tung|danish|walnut[^a-z]+oil)\\b");
 
     private static final List<String> GRAVEST_FIRST = List.of("danger", "warning", "");
 
@@ -52,8 +56,10 @@ public final class Hazards {
         List<Dye> alkalis = uses.of(Dye.Kind.ALKALI);
         List<Uses.Salt> forbidden = Stream.concat(uses.of(Optional.of(Dye.Metal.CHROME)).stream(),
                 uses.of(Optional.of(Dye.Metal.COPPER)).stream()).toList();
+        things(Kind.NOTHING_IS_KNOWN, uses.unknown());
         salts(Kind.CHROME_OR_COPPER, forbidden);
         salts(Kind.UNKNOWN_METAL, uses.of(Optional.empty()));
+        things(Kind.UNKNOWN_KIND, uses.unsorted());
         work(Kind.HOT, uses.hot());
         packs();
         things(Kind.POWDER, uses.powders());
@@ -62,18 +68,20 @@ public final class Hazards {
         work(Kind.SOUR_STEAM, uses.sourSteam());
         work(Kind.BLEACH, !acids.isEmpty());
         things(Kind.ALKALI, alkalis);
+        salts(Kind.TIN, uses.of(Optional.of(Dye.Metal.TIN)));
         salts(Kind.IRON, uses.of(Optional.of(Dye.Metal.IRON)));
-        salts(Kind.ALUM, uses.of(Optional.of(Dye.Metal.ALUMINIUM)));
-        work(Kind.METAL, !uses.salts().isEmpty());
+        List<Uses.Salt> alum = uses.of(Optional.of(Dye.Metal.ALUMINIUM));
+        boolean mild = alum.size() == uses.salts().size();
+        salts(Kind.ALUM, mild ? alum : List.of());
+        work(Kind.METAL, !mild);
         things(Kind.FLAMMABLE_FINISH, uses.finish().stream().filter(Hazards::burns).toList());
+        things(Kind.OILY_RAGS, uses.finish().stream().filter(Hazards::isDryingOil).toList());
         work(Kind.DRY_NEEDLES, uses.hot());
         work(Kind.GLOVES_AND_AIR, uses.colours() || uses.hot() || !acids.isEmpty() || !alkalis.isEmpty());
         uses.things().stream().filter(thing -> !thing.cautions().isEmpty()).forEach(thing -> hazards.add(
                 new Hazard.InTheMakersWords(thing.called(), thing.cautions().stream().map(Noted::value).toList())));
         uses.pots().forEach(pot -> takingPart(pot).ifPresent(hazards::add));
-        work(Kind.KITCHEN, uses.colours());
         work(Kind.FOOD, uses.colours());
-        work(Kind.METAL_BATH, !uses.salts().isEmpty());
         work(Kind.DRAIN, uses.colours() || !alkalis.isEmpty() || uses.things().stream().anyMatch(Hazards::isLabelled));
     }
 
@@ -86,7 +94,8 @@ public final class Hazards {
     public static Optional<Hazard.ThePotTakesPart> takingPart(Uses.Pot pot) {
         return pot.vessel().madeOf().map(Noted::value).filter(Set.of(Vessel.Material.IRON, Vessel.Material.COPPER,
                 Vessel.Material.ALUMINIUM)::contains)
-                .map(material -> new Hazard.ThePotTakesPart(pot.vessel().called(), material, pot.sour()));
+                .map(material -> new Hazard.ThePotTakesPart(pot.vessel().called(), material, pot.sour(),
+                        pot.alkaline()));
     }
 
     /** What a thing's pack says. */
@@ -112,8 +121,15 @@ public final class Hazards {
 
     private static boolean burns(Dye finish) {
         return statements(finish).stream().flatMap(says -> says.codes().stream()).anyMatch(BURNS::contains)
-                || Stream.of((finish.id() + " " + finish.called()).toLowerCase(Locale.ROOT).split("[^a-z]+"))
-                        .anyMatch(BURNING_NAMES::contains);
+                || Stream.of(names(finish).split("[^a-z]+")).anyMatch(BURNING_NAMES::contains);
+    }
+
+    private static boolean isDryingOil(Dye finish) {
+        return DRYING_OIL.matcher(names(finish)).find();
+    }
+
+    private static String names(Dye thing) {
+        return (thing.id() + " " + thing.called()).toLowerCase(Locale.ROOT);
     }
 
     private void work(Kind kind, boolean holds) {

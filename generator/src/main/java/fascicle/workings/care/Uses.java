@@ -15,6 +15,7 @@ import java.util.stream.Stream;
  *
  * @param things everything that goes into a bath or on the needles, each once, in the order of the work
  * @param finish those of them that the needles are finished with
+ * @param unsorted those of them that are used as something else than a dye, and nothing tells as what
  * @param salts the metals that mordants bring
  * @param hot whether anything is heated so that it scalds
  * @param sourSteam whether an acid is in what is heated
@@ -22,12 +23,12 @@ import java.util.stream.Stream;
  * @param dyeLeftOpen whether there is a dyebath that does not name its dye
  * @param pots the vessels on the stove
  */
-public record Uses(List<Dye> things, List<Dye> finish, List<Salt> salts, boolean hot, boolean sourSteam,
-        boolean colours, boolean dyeLeftOpen, List<Pot> pots) {
+public record Uses(List<Dye> things, List<Dye> finish, List<Dye> unsorted, List<Salt> salts, boolean hot,
+        boolean sourSteam, boolean colours, boolean dyeLeftOpen, List<Pot> pots) {
 
     /** Nothing at all. */
     public static final Uses NOTHING =
-            new Uses(List.of(), List.of(), List.of(), false, false, false, false, List.of());
+            new Uses(List.of(), List.of(), List.of(), List.of(), false, false, false, false, List.of());
 
     /**
      * A metal in a bath.
@@ -52,8 +53,9 @@ public record Uses(List<Dye> things, List<Dye> finish, List<Salt> salts, boolean
      *
      * @param vessel the vessel
      * @param sour whether an acid is in the bath
+     * @param alkaline whether an alkali is in the bath, or in a treatment, which may be done in the same vessel
      */
-    public record Pot(Vessel vessel, boolean sour) {}
+    public record Pot(Vessel vessel, boolean sour, boolean alkaline) {}
 
     /**
      * What this and other recipes use together, as on one dye day.
@@ -63,25 +65,50 @@ public record Uses(List<Dye> things, List<Dye> finish, List<Salt> salts, boolean
      */
     public Uses plus(Uses other) {
         return new Uses(both(things, other.things, thing -> Ids.key(thing.id())),
-                both(finish, other.finish, thing -> Ids.key(thing.id())), both(salts, other.salts, salt -> salt),
+                both(finish, other.finish, thing -> Ids.key(thing.id())),
+                both(unsorted, other.unsorted, thing -> Ids.key(thing.id())), both(salts, other.salts, salt -> salt),
                 hot || other.hot, sourSteam || other.sourSteam, colours || other.colours,
                 dyeLeftOpen || other.dyeLeftOpen, both(pots, other.pots, pot -> pot));
     }
 
-    /** The things of a kind. */
-    List<Dye> of(Dye.Kind kind) {
-        return things.stream().filter(thing -> thing.kind().filter(said -> said.value() == kind).isPresent()).toList();
+    /**
+     * The things of a kind.
+     *
+     * @param kind what they are for
+     * @return those whose files say so, in the order of the work
+     */
+    public List<Dye> of(Dye.Kind kind) {
+        return things.stream().filter(thing -> thing.is(kind)).toList();
     }
 
-    /** The powders that hurt lungs or eyes; salt is none of them. */
-    List<Dye> powders() {
-        return things.stream().filter(thing -> thing.form().filter(form -> form.value() == Dye.Form.POWDER).isPresent())
-                .filter(thing -> thing.kind().filter(kind -> kind.value() == Dye.Kind.SALT).isEmpty()).toList();
+    /**
+     * The powders that hurt lungs or eyes. Salt is none of them; a thing whose form nobody said is taken for one, unless
+     * it is a wetting agent or an acid of a given strength, which are liquids.
+     *
+     * @return the powders, in the order of the work
+     */
+    public List<Dye> powders() {
+        return things.stream().filter(Uses::isPowder).toList();
+    }
+
+    /**
+     * The things of which nothing is known but their names.
+     *
+     * @return those whose files are missing, have errors or say nothing
+     */
+    public List<Dye> unknown() {
+        return things.stream().filter(Dye::saysNothing).toList();
     }
 
     /** The salts of a metal, or of none that is known. */
     List<Salt> of(Optional<Dye.Metal> metal) {
         return salts.stream().filter(salt -> salt.metal().equals(metal)).toList();
+    }
+
+    private static boolean isPowder(Dye thing) {
+        boolean liquid = thing.is(Dye.Kind.WETTING) || thing.is(Dye.Kind.ACID) && thing.acidity().isPresent();
+        return !thing.is(Dye.Kind.SALT)
+                && thing.form().map(form -> form.value() == Dye.Form.POWDER).orElse(!liquid);
     }
 
     private static <T> List<T> both(List<T> some, List<T> others, Function<T, Object> same) {

@@ -5,6 +5,7 @@ import fascicle.workings.PartFigures;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 
 /**
  * How much of each thing is in a bath.
@@ -12,6 +13,9 @@ import java.util.Map;
  * @param things by the key of their id, in the order they went in
  */
 record Contents(Map<String, Thing> things) {
+
+    /** Household spooning wanders by a fifth: {@code common practice, no source}. */
+    private static final double SPOONING = 0.2;
 
     static final Contents NOTHING = new Contents(Map.of());
 
@@ -27,8 +31,17 @@ record Contents(Map<String, Thing> things) {
 
         private static Thing of(PartFigures part) {
             boolean stock = part.stockPercent().isPresent();
-            return new Thing(part.is(), part.called(), Estimate.measured(part.grams()),
-                    part.spooned() || stock ? Estimate.UNKNOWN : Estimate.measured(part.ml()));
+            return new Thing(part.is(), part.called(), estimate(part.grams(), part.amountAbout(), part.spooned()),
+                    part.spooned() || stock ? Estimate.UNKNOWN : estimate(part.ml(), part.amountAbout(), false));
+        }
+
+        /** What was spooned wanders by so much; of what was written as rough nobody knows how far it is off. */
+        private static Estimate estimate(OptionalDouble amount, boolean about, boolean spooned) {
+            if (about && amount.isPresent()) {
+                return Estimate.judged(amount.getAsDouble());
+            }
+            Estimate measured = Estimate.measured(amount);
+            return spooned ? measured.within(SPOONING) : measured;
         }
 
         private Thing plus(Thing other) {

@@ -17,9 +17,6 @@ public record Estimate(OptionalDouble value, OptionalDouble low, OptionalDouble 
     public static final Estimate UNKNOWN =
             new Estimate(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
 
-    /** None, and that for sure. */
-    public static final Estimate NONE = measured(OptionalDouble.of(0));
-
     /**
      * An amount as it was weighed.
      *
@@ -38,6 +35,15 @@ public record Estimate(OptionalDouble value, OptionalDouble low, OptionalDouble 
      */
     public static Estimate judged(double amount) {
         return new Estimate(OptionalDouble.of(amount), OptionalDouble.empty(), OptionalDouble.empty());
+    }
+
+    /** The same, off by so large a share of itself either way. */
+    Estimate within(double share) {
+        return new Estimate(value, scaled(low, 1 - share), scaled(high, 1 + share));
+    }
+
+    private static OptionalDouble scaled(OptionalDouble bound, double factor) {
+        return bound.isPresent() ? OptionalDouble.of(bound.getAsDouble() * factor) : bound;
     }
 
     /** Whether anything is known of it. */

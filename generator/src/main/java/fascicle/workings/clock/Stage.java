@@ -42,6 +42,8 @@ public record Stage(Kind kind, Vat vat, Optional<Recipe.Purpose> purpose, Time f
         STAND(false),
         /** Needles are taken out, or an extract is strained. */
         OUT(true),
+        /** Needles are taken out of a treatment's bath that is hot still. */
+        LIFT(true),
         /** They dry a little before they are rinsed. */
         HALF_DRY(false),
         /** They are rinsed. */

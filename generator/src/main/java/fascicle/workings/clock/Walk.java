@@ -20,6 +20,9 @@ final class Walk {
     /** Whoever says to dry for less, before rinsing, means a little: {@code common practice, no source}. */
     private static final double A_LITTLE_DRYING = 12 * 60;
 
+    /** Water from a tap should be no hotter, 120 °F: US Consumer Product Safety Commission, publication 5098; from memory. */
+    private static final double HOT_TO_THE_HAND = 49;
+
     private final Work work;
     private final Day day;
     private List<Stage> stages = new ArrayList<>();
@@ -82,16 +85,21 @@ final class Walk {
         moment(Stage.Kind.OUT, Stage.Vat.BIN, Optional.empty());
     }
 
+    /**
+     * A treatment ends with its heat: how long it cools is nobody's to guess, and would make every later time
+     * unknown, in a plan for all pots. Where its last step leaves it hot, the needles are lifted out, and the book says how.
+     */
     private void treatments(List<Recipe.Treatment> treatments, List<OptionalDouble> liquors, Stage.Vat vat) {
         for (int i = 0; i < treatments.size(); i++) {
             Recipe.Treatment treatment = treatments.get(i);
             Optional<Recipe.Purpose> purpose = treatment.as().map(Noted::value);
             OptionalDouble liquor = i < liquors.size() ? liquors.get(i) : OptionalDouble.empty();
-            new HeatedBath(vat, purpose, liquor).heat(treatment.heat(), treatment.with());
+            HeatedBath bath = new HeatedBath(vat, purpose, liquor);
+            bath.heat(treatment.heat(), treatment.with());
             if (treatment.heat().isEmpty()) {
                 goesOn(Stage.Kind.STAND, vat, purpose, now.unknown());
             }
-            moment(Stage.Kind.OUT, vat, purpose);
+            moment(bath.celsius > HOT_TO_THE_HAND ? Stage.Kind.LIFT : Stage.Kind.OUT, vat, purpose);
         }
     }
 

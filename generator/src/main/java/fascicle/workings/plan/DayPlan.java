@@ -63,6 +63,19 @@ public record DayPlan(Ask ask, List<Batch> batches, List<Refused> refused, List<
     }
 
     /**
+     * How many pots a plan would take, without making it.
+     *
+     * @param workings of the studio's notebook
+     * @param ask what is to be planned
+     * @return as many as fit no fewer
+     */
+    public static long pots(Workings workings, Ask ask) {
+        return ask.choices().stream().mapToLong(choice -> Potting.of(ask.people(), ask.gramsEach(),
+                        grams -> workings.scale(choice.id(), grams, choice.vessel()).orElseThrow()).stream()
+                .mapToLong(PotGroup::pots).sum()).sum();
+    }
+
+    /**
      * The needles for all methods that are planned.
      *
      * @return in g

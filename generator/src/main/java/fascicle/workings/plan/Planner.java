@@ -17,6 +17,7 @@ import fascicle.workings.care.Uses;
 import fascicle.workings.clock.Clock;
 import fascicle.workings.clock.Schedule;
 import fascicle.workings.clock.Work;
+import fascicle.workings.stock.Stocktaking;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,6 +30,7 @@ final class Planner {
     private final Workings workings;
     private final Cover cover;
     private final Care care;
+    private final Stocktaking stock;
     private final Ask ask;
     private final List<Batch> batches = new ArrayList<>();
     private final List<DayPlan.Refused> refused = new ArrayList<>();
@@ -40,6 +42,7 @@ final class Planner {
         this.ask = ask;
         cover = workings.notebook().cover();
         care = Care.of(workings.notebook());
+        stock = Stocktaking.of(workings);
     }
 
     DayPlan plan() {
@@ -119,7 +122,7 @@ final class Planner {
             millilitres = millilitres.plus(part.stockPercent().isPresent() || part.ml().isEmpty() ? mass.over(density)
                     : new Magnitude(part.ml(), part.amountAbout()));
         }
-        return new Need(first.is(), first.called(), grams, millilitres, workings.stock().dye(first.is()));
+        return new Need(first.is(), first.called(), grams, millilitres, stock.dye(first.is()));
     }
 
     private Magnitude density(String id) {
@@ -129,7 +132,7 @@ final class Planner {
 
     private List<DayPlan.Lot> lots() {
         Notebook notebook = workings.notebook();
-        return notebook.lots().stream().map(lot -> new DayPlan.Lot(lot, workings.stock().lot(lot.id())
+        return notebook.lots().stream().map(lot -> new DayPlan.Lot(lot, stock.lot(lot.id())
                 .map(supply -> supply.remainder().left()).orElse(Magnitude.UNKNOWN))).toList();
     }
 }

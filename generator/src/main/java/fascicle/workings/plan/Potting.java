@@ -26,7 +26,7 @@ final class Potting {
         Scaled single = scale.apply(each);
         int parting = single.pots().orElse(1);
         if (parting > 1) {
-            return List.of(new PotGroup(people * parting, 0,
+            return List.of(new PotGroup((int) StrictMath.min(Integer.MAX_VALUE, (long) people * parting), 0,
                     scale.apply(each / parting).pouring(new Sharing(1.0 / (people * parting)))));
         }
         int most = most(people, each, scale);

@@ -1,6 +1,7 @@
 package fascicle.workings.plan;
 
 import fascicle.bath.Stock;
+import fascicle.bath.StockToMake;
 import fascicle.workings.PartFigures;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
@@ -17,6 +18,38 @@ import java.util.stream.DoubleStream;
  * @param millilitres of it, for the whole batch
  */
 public record Solution(PartFigures part, double grams, double percent, double millilitres) {
+
+    /** Bottles and jugs are marked in such steps, mL. */
+    private static final double MARK = 50;
+
+    /** What a quotient of doubles may add. */
+    private static final double ROUNDING = 1e-9;
+
+    /**
+     * How much of it is made: at least what the baths take, at least what needs ten steps of the balance, and as much as
+     * makes a whole number of its steps and a mark on the jug.
+     *
+     * @param step the balance's smallest step, g; nothing where that is not known
+     * @return in mL
+     */
+    public double making(OptionalDouble step) {
+        Stock stock = new Stock(percent);
+        double finest = StrictMath.max(MARK, step.isPresent() ? stock.millilitres(step.getAsDouble()) : 0);
+        double least = StrictMath.max(millilitres,
+                step.isPresent() ? StockToMake.fillMillilitres(percent, step.getAsDouble()) : 0);
+        return StrictMath.ceil(least / finest - ROUNDING) * finest;
+    }
+
+    /**
+     * What is weighed for that.
+     *
+     * @param step the balance's smallest step, g; nothing where that is not known
+     * @return in g
+     */
+    public double weighing(OptionalDouble step) {
+        return new Stock(percent).grams(making(step));
+    }
+
 
     private static final double[] STRENGTHS = {1, 2, 5, 10};
     private static final double MOST_OF_LIQUOR = 0.1;

@@ -1,5 +1,6 @@
 package fascicle.workings.plan;
 
+import fascicle.workings.ExtractFigures;
 import fascicle.workings.PartFigures;
 import fascicle.workings.Scaled;
 import fascicle.workings.SoakFigures;
@@ -33,9 +34,16 @@ final class Totals {
                 : OptionalInt.empty();
         return new Scaled(first.of(), needles, liquor, sum(Scaled::waterMl),
                 liquor.isPresent() ? OptionalDouble.of(liquor.getAsDouble() / needles) : first.ratio(), first.about(),
-                first.vessel(), first.vesselId(), pots, first.filled(), parts(Scaled::dye), parts(Scaled::assistants),
+                first.vessel(), first.vesselId(), pots, first.filled(), first.reused(),
+                sum(Scaled::standingMl), parts(Scaled::dye), parts(Scaled::assistants), extract(first),
                 first.presoak().map(unused -> soak(scaled -> scaled.presoak().orElseThrow())),
                 soaks(Scaled::before), soaks(Scaled::after), parts(Scaled::finish), first.remarks());
+    }
+
+    private Optional<ExtractFigures> extract(Scaled first) {
+        return first.extract().map(plant -> new ExtractFigures(
+                sum(scaled -> scaled.extract().orElseThrow().plantGrams()),
+                sum(scaled -> scaled.extract().orElseThrow().waterMl()), plant.about()));
     }
 
     private OptionalDouble sum(Function<Scaled, OptionalDouble> size) {

@@ -3,6 +3,7 @@ package fascicle.workings.stock;
 import fascicle.bath.Magnitude;
 import fascicle.notebook.Cover;
 import fascicle.notebook.Kept;
+import fascicle.notebook.Needles;
 import fascicle.notebook.Noted;
 import fascicle.notebook.Place;
 import fascicle.workings.EntryWorking;
@@ -33,7 +34,7 @@ public record DyedBundle(EntryWorking entry, Kept kept, Remainder remainder, Lis
         for (Kept.Use use : kept.used()) {
             used.add(grams(entry, use));
         }
-        overdyed.forEach(again -> used.add(Taking.needles(again)));
+        overdyed.forEach(again -> used.add(dyedAgain(entry, kept, again)));
         return new DyedBundle(entry, kept, new Remainder(had, Total.sum(used)), List.copyOf(overdyed),
                 useBy(kept, cover), undated(entry, kept, cover));
     }
@@ -61,6 +62,17 @@ public record DyedBundle(EntryWorking entry, Kept kept, Remainder remainder, Lis
     static Total grams(EntryWorking entry, Kept.Use use) {
         return use.weight().map(DyedBundle::grams).orElseGet(() -> Total.unknown(gap(Gap.Kind.USED_WEIGHT,
                 use.in().map(Noted::place).orElse(entry.entry().place()), entry)));
+    }
+
+    /** What an over-dye took, weighed as the bundle was: the dry grams of damp needles are fewer than the bundle lost. */
+    private static Total dyedAgain(EntryWorking entry, Kept kept, EntryWorking again) {
+        if (!isDamp(kept)) {
+            return Taking.needles(again);
+        }
+        boolean alike = again.entry().needles().weighed().map(Noted::value).filter(Needles.Weighed.DAMP::equals).isPresent();
+        Magnitude damp = new Magnitude(again.needles().grams(), again.needles().about());
+        return alike && damp.known() ? Total.of(damp) : Total.unknown(new Gap(Gap.Kind.OVERDYED_DAMP,
+                kept.weight().map(Noted::place).orElse(place(entry, kept)), again.entry().called()));
     }
 
     private static Total grams(Noted<fascicle.measure.Quantity> weight) {

@@ -46,6 +46,8 @@ public record Gap(Kind kind, Place place, String what) {
         KEPT_WEIGHT,
         /** The weight of what a basket took. */
         USED_WEIGHT,
+        /** What is left of needles that were weighed damp here, and dry where they were dyed again. */
+        OVERDYED_DAMP,
         /** Since when damp needles are kept. */
         SINCE,
         /** How long damp needles keep. */

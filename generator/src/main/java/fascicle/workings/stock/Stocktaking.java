@@ -9,6 +9,7 @@ import fascicle.notebook.NeedleLot;
 import fascicle.notebook.Notebook;
 import fascicle.notebook.Today;
 import fascicle.workings.EntryWorking;
+import fascicle.workings.Workings;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -29,7 +30,9 @@ public final class Stocktaking {
     private final List<Basket> baskets;
     private final Map<String, Cost> costs = new HashMap<>();
 
-    private Stocktaking(Notebook notebook, List<EntryWorking> entries) {
+    private Stocktaking(Workings workings) {
+        Notebook notebook = workings.notebook();
+        List<EntryWorking> entries = workings.entries();
         today = Today.of(notebook);
         days = today.map(day -> days(day, entries)).orElse(0L);
         Map<String, List<EntryWorking>> fromLots = new HashMap<>();
@@ -55,12 +58,11 @@ public final class Stocktaking {
     /**
      * Takes stock.
      *
-     * @param notebook the notebook
-     * @param entries the figures of its entries, in its order
+     * @param workings an edition's figures
      * @return what is left
      */
-    public static Stocktaking of(Notebook notebook, List<EntryWorking> entries) {
-        return new Stocktaking(notebook, entries);
+    public static Stocktaking of(Workings workings) {
+        return new Stocktaking(workings);
     }
 
     /**

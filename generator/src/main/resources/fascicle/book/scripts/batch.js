@@ -11,6 +11,7 @@ self.fascicleBatch = (function (book) {
 
   const times = (one, other) => one && other ? [one[0] * other[0], one[1] | other[1]] : null;
   const plus = (one, other) => one && other ? [one[0] + other[0], one[1] | other[1]] : null;
+  const over = (one, other) => one && other && other[0] !== 0 ? [one[0] / other[0], one[1] | other[1]] : null;
   const minus = (one, other) => plus(one, times(other, [-1, 0]));
 
   // --- Figures ---
@@ -73,12 +74,16 @@ self.fascicleBatch = (function (book) {
     const brim = basin && vessel.height ? vessel.area * vessel.height : 0;
     const pots = brim && byRatio ? potsFor(byRatio[0], grams, cover, 0.75 * brim) : 0;
     const total = byRatio && cover * (pots || 1) > byRatio[0] ? [cover * (pots || 1), doses.depthAbout || 0] : byRatio;
-    const bath = filled(total, times(doses.standing, needles), needles, doses.bath);
+    const standing = times(doses.standing, needles);
+    const bath = filled(total, standing, needles, doses.bath);
+    bath.water = doses.waterUnsaid ? null : bath.water;
+    const drawn = one => over(needles, one.needles);
     const soak = one => one.shared
         ? { title: one.title, parts: one.with.map(of => ({ of, g: null, ml: null, about: of.about })), water: null }
         : Object.assign(filled(times(one.ratio, needles), ZERO, needles, one.with), { title: one.title });
     const batch = {
-      grams, vessel, pots, cover, bath,
+      grams, vessel, pots, cover, bath, standing, reused: doses.reused,
+      extract: doses.extract.map(one => ({ g: times(one.g, drawn(one)), ml: times(one.ml, drawn(one)) })),
       ratio: total === byRatio ? doses.ratio : [total[0] / grams, total[1]],
       filled: pots && bath.liquor ? (bath.liquor[0] / pots + 2 * (grams / pots)) / brim : 0,
       presoak: doses.presoak.map(soak), before: doses.before.map(soak), after: doses.after.map(soak),
@@ -209,7 +214,17 @@ self.fascicleBatch = (function (book) {
     const about = (batch.bath.water && batch.bath.water[1]) | (batch.bath.liquor && batch.bath.liquor[1]);
     liquid('fact.water', '', batch.bath.water, pots, about);
     liquid('fact.liquor', '', batch.bath.liquor, pots, about);
+    if (batch.reused) {
+      liquid('batch.standing', '', batch.standing, pots, about);
+    }
     batch.bath.parts.forEach(one => part('', one, pots));
+    batch.extract.forEach(({ g, ml }) => {
+      const rough = (g && g[1]) | (ml && ml[1]);
+      [['batch.extract-plant', g, 'g'], ['batch.extract-water', ml, 'ml']].forEach(([key, size, unit]) => list.push({
+        step: '', thing: say(key), whole: size ? [amount(size[0], unit, rough)] : [],
+        each: size ? [amount(size[0] / pots, unit, rough)] : []
+      }));
+    });
     batch.presoak.concat(batch.before, batch.after).forEach(soak);
     batch.finish.forEach(one => part(say('step.finish'), one, 1));
     return list;
@@ -231,6 +246,11 @@ self.fascicleBatch = (function (book) {
     const cm = length => amount(length, 'cm', 0);
     if (bath.tooWeak) {
       said.push(say('batch.too-weak'));
+    }
+    if (batch.reused) {
+      said.push(say('batch.reused'));
+    } else if (!bath.liquor && !bath.tooWeak && bath.parts.length) {
+      said.push(say('batch.no-liquor'));
     }
     if (doses.ratio && batch.ratio && batch.ratio[0] > doses.ratio[0] * (1 + 1e-6)) {
       said.push(say('batch.paler', amount(doses.ratio[0], 'ratio', 0), amount(batch.ratio[0], 'ratio', 0)));
@@ -257,7 +277,8 @@ self.fascicleBatch = (function (book) {
     tooMuch(inPot, bath.water && bath.water[0] / pots);
     const stocks = batch.everything.concat(inPot).map(stockOf).filter(one => one);
     [0.1, 1].filter(percent => stocks.some(one => one[0] === percent))
-      .forEach(percent => said.push(say('batch.make-stock', atMost(percent, 2))));
+      .forEach(percent => said.push(say('batch.make-stock', atMost(percent, 2),
+        amount(10 * book.balance, 'g', 0), amount(10 * book.balance * 100 / percent, 'ml', 0))));
     return batch.everything.some(part => part.of.spooned) ? said.concat(say('batch.spoons-wander')) : said;
   }
 
@@ -310,7 +331,8 @@ self.fascicleBatch = (function (book) {
       rows(batch, kitchen.value).forEach(line => {
         const row = body.appendChild(document.createElement('tr'));
         cell(row, [line.step ? say('scaling.in', line.thing, line.step) : line.thing], 'th').scope = 'row';
-        (batch.pots < 2 ? [line.whole] : [line.whole, line.each]).forEach(lines =>
+        // A bin or a treatment is one for all pots.
+        (batch.pots < 2 ? [line.whole] : [line.whole, line.step ? [''] : line.each]).forEach(lines =>
           cell(row, lines.length ? lines : [say('table.unknown')]).className = 'number');
       });
       const list = slot('remarks');

@@ -48,7 +48,7 @@ class CautionWordsTest {
         Set<String> left = new TreeSet<>(WORDS.keys().stream().filter(key -> key.startsWith("caution.")).toList());
         Stream.of(Hazard.Kind.values()).forEach(kind -> left.remove("caution." + key(kind)));
         left.removeIf(key -> key.matches("caution\\.(defer|here|between|on-the-pack|statement|statement-as-written|own|pot|"
-                + "pot-sour|pot-iron|pot-copper|pot-aluminium)"));
+                + "pot-sour|pot-alkaline|pot-iron|pot-copper|pot-aluminium)"));
         assertEquals(Set.of(), left);
     }
 
@@ -70,9 +70,12 @@ class CautionWordsTest {
     @Test
     void aPotIsRemarkedOn() {
         assertEquals("Iron pan: the iron takes part in the bath and saddens colours.",
-                say(new Hazard.ThePotTakesPart("Iron pan", Vessel.Material.IRON, false)).get(0));
-        assertTrue(say(new Hazard.ThePotTakesPart("Kettle", Vessel.Material.COPPER, true)).get(0)
+                say(new Hazard.ThePotTakesPart("Iron pan", Vessel.Material.IRON, false, true)).get(0));
+        assertTrue(say(new Hazard.ThePotTakesPart("Kettle", Vessel.Material.COPPER, true, false)).get(0)
                 .endsWith("never for a class. Acid draws out more of the metal."));
+        assertEquals("Light pot: the aluminium takes part in the bath and shifts colours. Soda and other alkalis eat "
+                + "aluminium and give off hydrogen, which burns: use another pot.",
+                say(new Hazard.ThePotTakesPart("Light pot", Vessel.Material.ALUMINIUM, false, true)).get(0));
     }
 
     @Test

@@ -78,6 +78,39 @@ class HeatAndClockTest {
     }
 
     @Test
+    void aRoughHoldIsToldAsRough() throws Exception {
+        method("bath: {water: 3 L}", "heat: [{to: 88 °C, over: 30 min, hold: about 2 h}]");
+        Element page = page("methods/low-water-simmer.html");
+        assertTrue(plain(page.selectFirst(".of-heating p").text()).contains("Above 80 °C for about 124 min. Some of these times "
+                + "or temperatures were written as rough."));
+        assertTrue(plain(page.text()).contains("about 150 min"), page.text());
+    }
+
+    @Test
+    void anEntryWithTimesOfItsOwnHasAClockOfItsOwn() throws Exception {
+        method("presoak: {for: 1 h}", "bath: {water: 3 L}", "heat: [{to: 88 °C, hold: 1 h}]", "cool: overnight");
+        notebook.with("days/2026-05-09/as-said.md", "---\nmethod: low-water-simmer\nneedles: {weight: 200 g}\n---\n")
+                .with("days/2026-05-09/sooner.md", "---\nmethod: low-water-simmer\nneedles: {weight: 50 g}\ncool: 2 h\n---\n")
+                .with("days/2026-05-09/unsoaked.md", "---\nmethod: low-water-simmer\nneedles: {weight: 50 g}\n"
+                        + "presoak: {for: 10 min}\n---\n");
+        assertEquals(0, page("entries/2026-05-09-as-said.html").select(".by-clock").size(),
+                "more liquor takes longer, and that alone is no other way of working");
+        assertEquals(1, page("entries/2026-05-09-sooner.html").select("details .by-clock").size());
+        assertEquals(1, page("entries/2026-05-09-unsoaked.html").select("details .by-clock").size());
+    }
+
+    @Test
+    void needlesComeOutOfAHotMordantWithTongs() throws Exception {
+        method("before: [{as: mordant, water: 2 L, heat: [{to: 80 °C, over: 30 min, hold: 1 h}]}]",
+                "after: [{as: iron, water: 2 L, heat: [{to: 40 °C, over: 10 min, hold: 10 min}]}]",
+                "bath: {water: 3 L}", "heat: [{to: 88 °C, over: 30 min, hold: 1 h}]", "cool: 1 h");
+        assertEquals("1:30 Heat off. With tongs, out of the hot bath: Mordant. Bath on the stove, needles in. Heat to 88 °C. 0:30",
+                rows().get(2));
+        assertTrue(rows().stream().anyMatch(row -> row.contains("Out of the bath: Iron.")), () -> "not hot to the hand");
+        assertTrue(plain(page("methods/low-water-simmer.html").text()).contains("It is safer to let it cool first"));
+    }
+
+    @Test
     void theStepsByTheClock() throws Exception {
         method("presoak: {for: 1 h}", "bath: {water: 3 L}", "heat: [{to: 88 °C, hold: 1 h 30 min}]", "cool: overnight",
                 "rinse: after-drying", "dry: 2 days");

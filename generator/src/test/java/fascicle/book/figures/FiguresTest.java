@@ -61,6 +61,8 @@ class FiguresTest {
     void moneyIsToldToTheSmallestCoinOfItsCurrency() {
         assertEquals("EUR\u202f1.24", figures.money(1.235, Optional.of("EUR"), false));
         assertEquals("JPY\u202f124", figures.money(123.5, Optional.of("JPY"), false));
+        assertEquals("ISK\u202f124", figures.money(123.5, Optional.of("ISK"), false));
+        assertEquals("HUF\u202f123.50", figures.money(123.5, Optional.of("HUF"), false));
         assertEquals("KWD\u202f1.235", figures.money(1.235, Optional.of("KWD"), false));
         assertEquals("about EUR\u202f1.20", figures.money(1.2, Optional.of("EUR"), true));
         assertEquals("1.20 in the notebook’s currency", figures.money(1.2, Optional.empty(), false));

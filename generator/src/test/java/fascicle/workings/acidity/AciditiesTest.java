@@ -98,7 +98,9 @@ class AciditiesTest {
                 .with("dyes/drops.md", "---\nkind: wetting\nform: liquid\n---\n")
                 .with("dyes/mystery.md", "---\nform: liquid\n---\n")
                 .with("dyes/sour.md", "---\nkind: acid\nform: liquid\nacidity: 5 %\n---\n")
-                .with("dyes/thin-vinegar.md", "---\nkind: acid\nform: liquid\n---\n");
+                .with("dyes/thin-vinegar.md", "---\nkind: acid\nform: liquid\n---\n")
+                .with("dyes/plain-vinegar.md", "---\nkind: acid\n---\n")
+                .with("dyes/lemon.md", "---\nkind: acid\n---\n");
         String[][] known = {
             {"assistants: [{is: soda, amount: 3 g}]", "alkali: soda"},
             {"assistants: [{is: alum, amount: 3 g}]", "mordant: alum"},
@@ -107,6 +109,9 @@ class AciditiesTest {
             {"assistants: [{is: mystery, amount: 3 mL}]", "kind: mystery"},
             {"assistants: [{is: sour, amount: 30 mL}]", "acid-kind: sour"},
             {"assistants: [{is: thin-vinegar, amount: 30 mL}]", "acid-strength: thin-vinegar"},
+            {"assistants: [{is: plain-vinegar, amount: 30 mL}]", "acid-strength: plain-vinegar"},
+            {"assistants: [{is: plain-vinegar, amount: 30 g}]", "acid-strength: plain-vinegar"},
+            {"assistants: [{is: lemon, amount: 30 mL}]", "acid-strength: lemon"},
             {"assistants: [{is: white-vinegar, amount: a splash}]", "acid-amount: white-vinegar"}};
         for (String[] row : known) {
             assertEquals(row[1], of(notebook, "bath: {water: 1 L, " + row[0] + "}").why().orElseThrow().word());

@@ -3,12 +3,14 @@ package fascicle.workings.care;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fascicle.notebook.Dye;
 import fascicle.workings.care.ClassRules.Duty;
 import fascicle.workings.care.ClassRules.Reason;
 import fascicle.workings.care.ClassRules.Task;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -31,7 +33,8 @@ class ClassRulesTest {
     @ParameterizedTest
     @CsvSource({"potassium-dichromate, CHROME, CHROME", "blue-stone, COPPER, COPPER",
             "old-jar, UNKNOWN_METAL, UNKNOWN_METAL", "rusty-jar,, METAL_AND_MINORS",
-            "stannous-chloride,, METAL_AND_MINORS", "alum,,"})
+            "stannous-chloride,, METAL_AND_MINORS", "alum,,", "unmarked-alum,,", "copper-sulphate, COPPER, COPPER",
+            "mistyped, UNKNOWN_THING, UNKNOWN_THING"})
     void aMordantIsForAClassOnlyWhereItsMetalIs(String thing, Reason grown, Reason minors) {
         assertEquals(Optional.ofNullable(grown), rules(mordantOf(thing), false).refusals().stream()
                 .map(ClassRules.Refusal::reason).findFirst());
@@ -44,6 +47,33 @@ class ClassRulesTest {
     void aMordantBathThatNamesNothingIsOfAnUnknownMetal() {
         assertEquals(List.of(new ClassRules.Refusal(Optional.empty(), Reason.UNKNOWN_METAL, List.of())),
                 rules("before: [{as: mordant, water: 1 L}]", false).refusals());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"sandarac,, UNKNOWN_KIND", "copper-sulphate, COPPER, COPPER",
+            "mistyped, UNKNOWN_THING, UNKNOWN_THING", "bare-dye,,", "walnut-stain,,"})
+    void anAssistantIsForAClassOnlyWhereItIsKnownWhatItIs(String thing, Reason grown, Reason minors) {
+        String recipe = "after: [{water: 1 L, with: [{is: " + thing + ", amount: 1 g}]}]";
+        assertEquals(Stream.ofNullable(grown).toList(), rules(recipe, false).refusals().stream()
+                .map(ClassRules.Refusal::reason).toList());
+        assertEquals(Stream.ofNullable(minors).toList(), rules(recipe, true).refusals().stream()
+                .map(ClassRules.Refusal::reason).toList());
+    }
+
+    @Test
+    void aThingWithoutAFileIsForNoClass() {
+        Uses uses = DyeRoom.in(folder).usesWithout("salt", "bath: {water: 1 L, assistants: [{is: salt, amount: 1 g}]}");
+        assertEquals(List.of(new ClassRules.Refusal(Optional.of("salt"), Reason.UNKNOWN_THING, List.of())),
+                ClassRules.of(uses, false).refusals());
+        assertEquals(List.of(Reason.UNKNOWN_THING), rules(mordantOf("mistyped"), true).refusals().stream()
+                .map(ClassRules.Refusal::reason).toList());
+    }
+
+    @Test
+    void aThingOfNoSaidFormComesToAClassAsASolution() {
+        Uses uses = DyeRoom.in(folder).uses("bath: {water: 1 L, dye: [{is: bare-dye, amount: 1 g}], "
+                + "assistants: [{is: bare-acid, amount: 1 mL}, {is: bare-salt, amount: 1 g}]}");
+        assertEquals(List.of("bare-dye"), ClassRules.asSolutions(uses, false).stream().map(Dye::id).toList());
     }
 
     @Test

@@ -25,7 +25,7 @@ class HazardsTest {
 
     private static final String PLAIN = "bath: {vessel: wide-pan, water: 2 L, dye: [{is: rain-blue, amount: 10 mL}]}";
     private static final String SOUR = PLAIN.replace("]}", "], assistants: [{is: white-vinegar, amount: 60 mL}]}");
-    private static final Set<Kind> OF_ANY_DYE = Set.of(Kind.GLOVES_AND_AIR, Kind.KITCHEN, Kind.FOOD, Kind.DRAIN);
+    private static final Set<Kind> OF_ANY_DYE = Set.of(Kind.GLOVES_AND_AIR, Kind.FOOD, Kind.DRAIN);
 
     @TempDir
     private Path folder;
@@ -84,17 +84,31 @@ class HazardsTest {
             "presoak: {water: 1 L, with: [{is: brick, amount: 2 g}]}|POWDER",
             "after: [{water: 1 L, with: [{is: white-vinegar, amount: 2 mL}], heat: [{to: 60 °C}]}]|"
                     + "HOT DRY_NEEDLES ACID BLEACH SOUR_STEAM",
-            "before: [{as: mordant, water: 1 L, with: [{is: alum, amount: 4 g}]}]|ALUM METAL METAL_BATH",
+            "before: [{as: mordant, water: 1 L, with: [{is: alum, amount: 4 g}]}]|ALUM",
             "before: [{as: tannin, water: 1 L}]|",
-            "before: [{as: iron, water: 1 L}]|IRON METAL METAL_BATH",
-            "before: [{as: iron, water: 1 L, with: [{is: old-jar, amount: 4 g}]}]|IRON METAL METAL_BATH",
-            "before: [{as: mordant, water: 1 L}]|UNKNOWN_METAL METAL METAL_BATH",
-            "before: [{as: mordant, water: 1 L, with: [{is: old-jar, amount: 4 g}]}]|UNKNOWN_METAL METAL METAL_BATH",
-            "after: [{water: 1 L, with: [{is: blue-stone, amount: 1 g}]}]|CHROME_OR_COPPER METAL METAL_BATH",
-            "after: [{water: 1 L, with: [{is: potassium-dichromate, amount: 1 g}]}]|CHROME_OR_COPPER METAL METAL_BATH",
-            "after: [{water: 1 L, with: [{is: stannous-chloride, amount: 1 g}]}]|METAL METAL_BATH",
-            "after: [{water: 1 L, with: [{is: copperas, amount: 1 g}]}]|IRON METAL METAL_BATH",
+            "before: [{as: iron, water: 1 L}]|IRON METAL",
+            "before: [{as: iron, water: 1 L, with: [{is: old-jar, amount: 4 g}]}]|IRON METAL",
+            "before: [{as: mordant, water: 1 L}]|UNKNOWN_METAL METAL",
+            "before: [{as: mordant, water: 1 L, with: [{is: old-jar, amount: 4 g}]}]|UNKNOWN_METAL METAL",
+            "after: [{water: 1 L, with: [{is: blue-stone, amount: 1 g}]}]|CHROME_OR_COPPER METAL",
+            "after: [{water: 1 L, with: [{is: potassium-dichromate, amount: 1 g}]}]|CHROME_OR_COPPER METAL",
+            "after: [{water: 1 L, with: [{is: stannous-chloride, amount: 1 g}]}]|TIN METAL",
+            "after: [{water: 1 L, with: [{is: copperas, amount: 1 g}]}]|IRON METAL",
             "after: [{water: 1 L, with: [{is: copper-red, amount: 1 mL}]}]|",
+            "before: [{as: mordant, water: 1 L, with: [{is: alum, amount: 4 g}, {is: copperas, amount: 1 g}]}]|"
+                    + "IRON METAL",
+            "after: [{water: 1 L, with: [{is: copper-sulphate, amount: 1 g}]}]|CHROME_OR_COPPER METAL",
+            "before: [{as: mordant, water: 1 L, with: [{is: unmarked-alum, amount: 1 g}]}]|ALUM",
+            "presoak: {water: 1 L, with: [{is: bare-dye, amount: 2 g}]}|POWDER",
+            "presoak: {water: 1 L, with: [{is: bare-acid, amount: 2 mL}]}|ACID BLEACH",
+            "presoak: {water: 1 L, with: [{is: bare-wetting, amount: 2 mL}]}|",
+            "presoak: {water: 1 L, with: [{is: bare-salt, amount: 2 g}]}|",
+            "presoak: {water: 1 L, with: [{is: sandarac, amount: 2 g}]}|UNKNOWN_KIND",
+            "presoak: {water: 1 L, with: [{is: mistyped, amount: 2 g}]}|NOTHING_IS_KNOWN POWDER",
+            "finish: [{is: linseed-oil, amount: 5 mL}]|OILY_RAGS",
+            "finish: [{is: sealer, amount: 5 mL}]|OILY_RAGS",
+            "finish: [{is: walnut-stain, amount: 5 mL}]|",
+            "presoak: {water: 1 L, with: [{is: linseed-oil, amount: 5 mL}]}|",
             "finish: [{is: shellac-flakes, amount: 5 g}]|FLAMMABLE_FINISH",
             "finish: [{is: thinner, amount: 5 mL}]|FLAMMABLE_FINISH",
             "finish: [{is: glycerin, amount: 5 mL}]|"})
@@ -159,6 +173,33 @@ class HazardsTest {
     }
 
     @Test
+    void aThingWhoseFileIsMissingIsNoHarmlessOne() {
+        String recipe = PLAIN + "\nbefore: [{as: mordant, water: 1 L, with: [{is: rusty-jar, amount: 4 mL}]}]";
+        assertEquals(Set.of(), kinds(room.usesWithout("smoke", "presoak: {water: 1 L}")));
+        Uses uses = room.usesWithout("rusty-jar", recipe);
+        assertEquals(List.of("rusty-jar"), things(uses, Kind.NOTHING_IS_KNOWN));
+        assertEquals(List.of("rusty-jar"), things(uses, Kind.UNKNOWN_METAL));
+    }
+
+    @Test
+    void aBareDyeInADyebathIsADye() {
+        String bare = "bath: {water: 2 L, dye: [{is: sandarac, amount: 1 g}]}";
+        assertEquals(OF_ANY_DYE, kinds(room.uses(bare)));
+        assertEquals(List.of("Sandarac"), things(room.uses(bare.replace("dye:", "assistants:")), Kind.UNKNOWN_KIND));
+        room.entry("first", bare);
+        assertFalse(kinds(room.uses("bath: {reuses: 2026-05-09-first}")).contains(Kind.UNKNOWN_KIND));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"'assistants: [{is: soda, amount: 1 g}]}', true", "'assistants: [{is: salt, amount: 1 g}]}', false",
+            "'water: 1 L}\nbefore: [{as: scour, water: 1 L, with: [{is: soda, amount: 1 g}]}]', true",
+            "'water: 1 L}\npresoak: {water: 1 L, with: [{is: soda, amount: 1 g}]}', false"})
+    void anAlkaliEatsAnAluminiumPot(String rest, boolean alkaline) {
+        assertEquals(List.of(alkaline), all(Hazard.ThePotTakesPart.class, room.uses("bath: {vessel: light-pot, " + rest))
+                .stream().map(Hazard.ThePotTakesPart::alkaline).toList());
+    }
+
+    @Test
     void severalRecipesHaveTheHazardsOfEachAndEachOnce() {
         Uses one = room.uses(PLAIN + "\nheat: [{to: 88 °C}]");
         Uses other = room.uses("presoak: {water: 3 L, with: [{is: white-vinegar, amount: 60 mL}]}");
@@ -183,7 +224,8 @@ class HazardsTest {
     void everyEditionIsWarnedAlike() {
         String recipe = "bath: {vessel: iron-pan, water: 2 L, dye: [{is: smoke, amount: 1 g}]}\nheat: [{to: 88 °C}]\n"
                 + "before: [{as: mordant, water: 1 L, "
-                + "with: [{is: blue-stone, amount: 1 g}, {is: rusty-jar, amount: 1 mL}]}]";
+                + "with: [{is: blue-stone, amount: 1 g}, {is: rusty-jar, amount: 1 mL}]}]\n"
+                + "presoak: {water: 1 L, with: [{is: mistyped, amount: 1 g}, {is: sandarac, amount: 1 g}]}";
         List<Hazard> studio = Hazards.of(room.uses(recipe));
         assertEquals(studio, Hazards.of(room.uses(recipe, Edition.STUDENTS)));
         assertEquals(studio, Hazards.of(room.uses(recipe, Edition.OPEN)));
@@ -191,8 +233,10 @@ class HazardsTest {
 
     @Test
     void aThingOnTheShelfHasItsOwnHazardsAndNoStove() {
-        assertEquals(Set.of(Kind.POWDER, Kind.GLOVES_AND_AIR, Kind.KITCHEN, Kind.FOOD, Kind.DRAIN),
+        assertEquals(Set.of(Kind.POWDER, Kind.GLOVES_AND_AIR, Kind.FOOD, Kind.DRAIN),
                 kinds(Care.uses(room.thing("smoke"))));
+        assertTrue(kinds(Care.uses(room.thing("sandarac"))).contains(Kind.UNKNOWN_KIND));
+        assertTrue(kinds(Care.uses(room.thing("mistyped"))).contains(Kind.NOTHING_IS_KNOWN));
         assertEquals(Set.of(), kinds(Care.uses(room.thing("salt"))));
     }
 }

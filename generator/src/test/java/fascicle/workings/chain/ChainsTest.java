@@ -8,6 +8,9 @@ import fascicle.notebook.WrittenNotebook;
 import fascicle.notebook.edition.EditionCut;
 import fascicle.workings.EntryWorking;
 import fascicle.workings.Workings;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -171,6 +174,44 @@ class ChainsTest {
                 + "already; a bath stands in one pot, so name the entry that used it last, or check both"), warnings());
     }
 
+    /** Two level teaspoons of 3 g are 6 g, and as household spoons wander by a fifth, 4.8 to 7.2 g. */
+    @Test
+    void whatWasSpoonedOrWrittenAsRoughIsNoSurerInThePot() {
+        notebook.with("dyes/spooned.md", "---\nkind: dye\nform: powder\nlevel-tsp: {weight: 3 g, weighed: 10}\n---\n");
+        pot("2026-05-09/first", "weight: 100 g", "{water: 2 L, dye: [{is: spooned, amount: 2 tsp}, {is: brick, amount: about "
+                + "2 g}]}", "");
+        var dyes = List.copyOf(Contents.of(workings().entry("2026-05-09-first").orElseThrow().bath().dye()).things().values());
+        assertEquals(6, dyes.get(0).grams().value().orElseThrow(), 1e-9);
+        assertEquals(4.8, dyes.get(0).grams().low().orElseThrow(), 1e-9);
+        assertEquals(7.2, dyes.get(0).grams().high().orElseThrow(), 1e-9);
+        assertEquals(Estimate.judged(2), dyes.get(1).grams());
+    }
+
+    /** A less private book knows nothing of the earlier bath, and so cannot say that there was one. */
+    @Test
+    void aBathWhoseBeginningIsMorePrivateIsRemarkedOn() {
+        pot("2026-05-10/second", "weight: 50 g", "{reuses: 2026-05-09-first}", "");
+        assertEquals(List.of(), warnings());
+        shared("2026-05-09/first", "studio");
+        pot("2026-05-11/third", "weight: 50 g", "{reuses: 2026-05-10-second}", "");
+        String rest = " book this bath will read as fresh, without the dye, the acid and the cautions of "
+                + "“2026-05-09-first”; share that entry too, or keep this one";
+        assertEquals(List.of("days/2026-05-10/second.md:3:16: warning: in the students’ and the open" + rest,
+                "days/2026-05-11/third.md:3:16: warning: in the students’ and the open" + rest), warnings());
+        shared("2026-05-09/first", "students");
+        shared("2026-05-11/third", "students");
+        assertEquals(List.of("days/2026-05-10/second.md:3:16: warning: in the open" + rest), warnings());
+    }
+
+    private void shared(String name, String with) {
+        try {
+            Path file = folder.resolve("days/" + name + ".md");
+            notebook.with("days/" + name + ".md", Files.readString(file).replaceAll("share: \\w+", "share: " + with));
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+
     @Test
     void leftOfNoBathAndABathThatGrewDarker() {
         pot("2026-05-09/first", "weight: 100 g", "{water: 2 L, left: 30 %}",
@@ -182,7 +223,7 @@ class ChainsTest {
     }
 
     private List<String> warnings() {
-        return workings().findings().stream().map(Object::toString).filter(found -> found.contains("bath")).toList();
+        return workings().found().findings().stream().map(Object::toString).filter(found -> found.contains("bath")).toList();
     }
 
     /** A circle is an error that leaves its entries out; figures must come to an end all the same. */

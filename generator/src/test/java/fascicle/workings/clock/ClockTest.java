@@ -89,9 +89,9 @@ class ClockTest {
                 "after: [{as: iron, water: 2 L, heat: [{to: 50 °C, over: 10 min, hold: 10 min}]}]", "rinse: before-drying");
         Clock clock = kitchen.clock("plant");
         assertEquals(lines("0 on before", "0 rise before until 30", "0 on extract", "0 rise extract until 30",
-                "30 hold before until 90", "30 hold extract until 150", "90 off before", "90 out before",
+                "30 hold before until 90", "30 hold extract until 150", "90 off before", "90 lift before",
                 "150 off extract", "150 out extract", "150 on dyebath", "150 rise dyebath until 170", "170 hold dyebath until 210", "210 off dyebath", "210 cool dyebath until 270", "270 out dyebath",
-                "270 on after", "270 rise after until 280", "280 hold after until 290", "290 off after", "290 out after",
+                "270 on after", "270 rise after until 280", "280 hold after until 290", "290 off after", "290 lift after",
                 "290 rinse", "290 dry until ?"), said(clock));
         assertEquals(4, clock.onStove().size());
     }

@@ -1,30 +1,38 @@
-package fascicle.workings;
+package fascicle.workings.stock;
 
 import fascicle.measure.Dimension;
 import fascicle.notebook.Dye;
 import fascicle.notebook.Findings;
 import fascicle.notebook.NeedleLot;
-import fascicle.workings.stock.DyedBundle;
-import fascicle.workings.stock.Remainder;
-import fascicle.workings.stock.Supply;
+import fascicle.notebook.Notebook;
+import fascicle.workings.Say;
 
 /** Whether more was used than there was. */
-final class ShelfChecks {
+public final class ShelfChecks {
 
-    private final Workings workings;
+    private final Notebook notebook;
+    private final Stocktaking stock;
     private final Findings findings;
 
-    ShelfChecks(Workings workings, Findings findings) {
-        this.workings = workings;
+    /**
+     * Checks of a shelf.
+     *
+     * @param notebook the notebook
+     * @param stock what is left of it
+     * @param findings where what was found is collected
+     */
+    public ShelfChecks(Notebook notebook, Stocktaking stock, Findings findings) {
+        this.notebook = notebook;
+        this.stock = stock;
         this.findings = findings;
     }
 
     /** Checks lots, purchases and what was kept. */
-    void check() {
-        workings.stock().bundles().stream().filter(bundle -> bundle.remainder().isOverdrawn()).forEach(this::overdrawn);
-        workings.notebook().lots().forEach(lot -> workings.stock().lot(lot.id())
+    public void check() {
+        stock.bundles().stream().filter(bundle -> bundle.remainder().isOverdrawn()).forEach(this::overdrawn);
+        notebook.lots().forEach(lot -> stock.lot(lot.id())
                 .filter(supply -> supply.remainder().isOverdrawn()).ifPresent(supply -> overdrawn(lot, supply)));
-        workings.notebook().dyes().forEach(dye -> workings.stock().dye(dye.id())
+        notebook.dyes().forEach(dye -> stock.dye(dye.id())
                 .filter(supply -> supply.remainder().isOverdrawn()).ifPresent(supply -> overdrawn(dye, supply)));
     }
 

@@ -1,8 +1,12 @@
-package fascicle.workings;
+package fascicle.workings.proof;
 
 import fascicle.notebook.Finding;
 import fascicle.notebook.Findings;
 import fascicle.notebook.Notebook;
+import fascicle.workings.Found;
+import fascicle.workings.Workings;
+import fascicle.workings.stock.ShelfChecks;
+import fascicle.workings.stock.Stocktaking;
 import java.util.List;
 
 /** Joins what reading found with what only computing reveals. */
@@ -26,10 +30,12 @@ public final class Proofreading {
      * @return the notebook without entries whose bath cannot be, and all findings
      */
     public static Proof of(Notebook notebook, List<Finding> read) {
-        Checks.Found found = Workings.of(notebook).checks();
+        Workings workings = Workings.of(notebook);
+        Found found = workings.found();
         Findings all = new Findings();
         all.addAll(read);
         all.addAll(found.findings());
+        new ShelfChecks(notebook, Stocktaking.of(workings), all).check();
         return new Proof(found.faulty().isEmpty() ? notebook : notebook.without(found.faulty()), all.sorted());
     }
 }
