@@ -65,6 +65,13 @@ record Mixture(Magnitude needles, Magnitude ratio, Magnitude standing, Liquor li
         return !standing.equals(Magnitude.ZERO);
     }
 
+    /** How much of what an earlier bath left is taken, mL: no more than there is room for beside the liquid parts. */
+    Magnitude taken() {
+        Magnitude room = liquor.total().minus(liquor.liquidParts());
+        boolean tooMuch = standing.known() && room.known() && room.orThrow() < standing.orThrow();
+        return tooMuch && !liquor.impossible() ? room : standing;
+    }
+
     /** Everything in it but water. */
     List<Line> lines() {
         return Stream.concat(dye.stream(), others.stream()).toList();

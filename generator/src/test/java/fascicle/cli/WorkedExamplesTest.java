@@ -246,6 +246,14 @@ class WorkedExamplesTest {
         assertEquals(800, scaled.get("standing_ml").asDouble(), 1e-9);
         assertTrue(scaled.get("water_ml").isNull(), scaled.toString());
         assertTrue(scaled.get("cautions").toString().contains("cannot be poured anew"), scaled.toString());
+        notebook.with("days/2026-05-10/less.md", """
+                ---
+                needles: {lot: scalded-2025, weight: 40 g}
+                bath: {reuses: 2026-05-09-one, ratio: 30, assistants: [{is: white-vinegar, amount: 20 mL}]}
+                ---
+                """);
+        assertEquals(1180, scaled("2026-05-10-less", "--needles", "40 g").get("standing_ml").asDouble(), 1e-9,
+                "1200 mL less the vinegar: there is no room for 1600");
     }
 
     @Test

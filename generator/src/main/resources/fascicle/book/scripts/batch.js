@@ -82,7 +82,8 @@ self.fascicleBatch = (function (book) {
         ? { title: one.title, parts: one.with.map(of => ({ of, g: null, ml: null, about: of.about })), water: null }
         : Object.assign(filled(times(one.ratio, needles), ZERO, needles, one.with), { title: one.title });
     const batch = {
-      grams, vessel, pots, cover, bath, standing, reused: doses.reused,
+      grams, vessel, pots, cover, bath, reused: doses.reused,
+      standing: standing && bath.room && bath.room[0] < standing[0] ? bath.room : standing,
       extract: doses.extract.map(one => ({ g: times(one.g, drawn(one)), ml: times(one.ml, drawn(one)) })),
       ratio: total === byRatio ? doses.ratio : [total[0] / grams, total[1]],
       filled: pots && bath.liquor ? (bath.liquor[0] / pots + 2 * (grams / pots)) / brim : 0,
@@ -116,7 +117,7 @@ self.fascicleBatch = (function (book) {
       return { liquor, water: null, parts, tooWeak: true };
     }
     const water = minus(minus(liquor, sum), standing);
-    return { liquor, water: water && water[0] < 0 ? [0, water[1]] : water, parts };
+    return { liquor, water: water && water[0] < 0 ? [0, water[1]] : water, parts, room: minus(liquor, sum) };
   }
 
   function measured(portion, needles, liquor) {
