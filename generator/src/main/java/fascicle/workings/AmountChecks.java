@@ -1,8 +1,5 @@
 package fascicle.workings;
 
-import fascicle.bath.Amount;
-import fascicle.bath.Basis;
-import fascicle.notebook.Dye;
 import fascicle.notebook.Findings;
 import fascicle.notebook.Method;
 import fascicle.notebook.Needles;
@@ -18,9 +15,7 @@ import java.util.Optional;
  */
 final class AmountChecks {
 
-    private static final double MOST_DYE = 20;
-    private static final double MOST_OF_ANYTHING = 100;
-    private static final double MOST_IN_A_LITRE = 100;
+    private static final double ALL_OF_IT = 100;
     private static final double MOST_NEEDLES = 5000;
 
     private final Recipes recipes;
@@ -69,32 +64,15 @@ final class AmountChecks {
                 amount.place(), "“" + amount.written() + "” of " + figures.called() + " is nothing; fill in how much it "
                         + "was, or leave the line out"));
         Substance thing = recipes.thing(figures.part());
-        if (thing.isPlant() || figures.owfPercent().isEmpty() || isSoldLiquid(thing, figures.part())) {
-            return;
-        }
-        double owf = figures.owfPercent().getAsDouble();
-        boolean dye = thing.kind().map(Dye.Kind.DYE::equals).orElse(amongDyes);
-        boolean asMuchAsSaltMayBe = figures.by() == Basis.BATH
-                && figures.gramsPerLitre().orElse(0) <= MOST_IN_A_LITRE;
-        if (dye && owf > MOST_DYE) {
-            absurd(figures, owf, MOST_DYE, "of a dye");
-        } else if (!dye && owf > MOST_OF_ANYTHING && !asMuchAsSaltMayBe) {
-            absurd(figures, owf, MOST_OF_ANYTHING, "of anything but a plant");
-        }
+        Absurdity.limit(figures, thing, amongDyes).ifPresent(most ->
+                absurd(figures, most, most < ALL_OF_IT ? "of a dye" : "of anything but a plant"));
     }
 
-    private void absurd(PartFigures figures, double owf, double most, String ofWhat) {
+    private void absurd(PartFigures figures, double most, String ofWhat) {
         Part part = figures.part();
         Place place = part.amount().map(Noted::place).orElse(part.is().place());
         findings.warning(place, "“" + figures.asWritten().orElse("") + "” of " + figures.called() + " comes to "
-                + Say.figure(owf) + " % owf, more than the " + Say.figure(most) + " % owf that one expects at most "
+                + Say.figure(figures.owfPercent().orElseThrow()) + " % owf, more than the " + Say.figure(most) + " % owf that one expects at most "
                 + ofWhat + "; check the figure and its unit, or say “form: plant” in its file if it is one");
-    }
-
-    private static boolean isSoldLiquid(Substance thing, Part part) {
-        Optional<Amount> amount = Line.amount(part);
-        boolean weighedOnNeedles = amount.filter(written -> written instanceof Amount.OnNeedles).isPresent();
-        boolean stock = amount.filter(written -> written instanceof Amount.OfStock).isPresent();
-        return thing.isLiquid(amount) && !weighedOnNeedles && !stock;
     }
 }

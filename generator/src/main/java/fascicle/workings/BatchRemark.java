@@ -1,5 +1,7 @@
 package fascicle.workings;
 
+import java.util.OptionalDouble;
+
 /** What a maker should know of a batch beside its quantities. */
 public sealed interface BatchRemark {
 
@@ -34,8 +36,21 @@ public sealed interface BatchRemark {
      */
     record Unmeasured(String vessel) implements BatchRemark {}
 
-    /** It stands in what an earlier bath left, and that cannot be poured anew. */
-    record Reused() implements BatchRemark {}
+    /**
+     * It stands in what an earlier bath left, and that cannot be poured anew.
+     *
+     * @param left how much that was, mL
+     */
+    record Reused(OptionalDouble left) implements BatchRemark {}
+
+    /**
+     * The recipe has more of a thing than anyone weighs out.
+     *
+     * @param called its title
+     * @param owf what it comes to, % on the weight of the needles
+     * @param most what one expects at most, % owf
+     */
+    record Absurd(String called, double owf, double most) implements BatchRemark {}
 
     /** Nobody knows how much liquor it takes, since neither water nor ratio nor depth is told, or not for which needles. */
     record NoLiquor() implements BatchRemark {}

@@ -16,6 +16,8 @@ import java.util.OptionalDouble;
  * @param standing what stands in the pot from the bath before, mL for each gram of needles; zero in a fresh bath
  * @param reused whether it stands in what an earlier bath left
  * @param waterUnsaid whether nobody said how much water such a bath was given
+ * @param left how much the earlier bath left, mL
+ * @param absurd what the recipe has too much of
  * @param extract the plant that is drawn out for a gram of needles
  * @param depth the depth that the recipe asks for in its vessel, cm
  * @param depthAbout whether that is rough
@@ -28,7 +30,7 @@ import java.util.OptionalDouble;
  * @param finish what the needles are finished with
  */
 public record Doses(Magnitude ratio, Magnitude standing, boolean reused, boolean waterUnsaid,
-        Optional<DrawnDose> extract, OptionalDouble depth, boolean depthAbout,
+        OptionalDouble left, List<BatchRemark.Absurd> absurd, Optional<DrawnDose> extract, OptionalDouble depth, boolean depthAbout,
         Optional<String> vesselId, OptionalDouble needleLength, List<Portion> bath, Optional<SoakDoses> presoak,
         List<SoakDoses> before, List<SoakDoses> after, List<Portion> finish) {
 
@@ -70,7 +72,7 @@ public record Doses(Magnitude ratio, Magnitude standing, boolean reused, boolean
         Mixture bath = worked.bath();
         Magnitude standing = bath.isReused() ? bath.standing().over(bath.needles()) : Magnitude.ZERO;
         return new Doses(bath.ratio(), standing, bath.isReused(), bath.isReused() && !bath.liquor().water().known(),
-                bath.drawn().map(plant -> new DrawnDose(plant.plant(), plant.water(), bath.needles())), scaling.depth(), bath.cover().about(),
+                bath.isReused() ? bath.standing().value() : OptionalDouble.empty(), scaling.absurd(), bath.drawn().map(plant -> new DrawnDose(plant.plant(), plant.water(), bath.needles())), scaling.depth(), bath.cover().about(),
                 scaling.own().map(vessel -> vessel.id()), scaling.needleLength(), portions(bath.lines(), bath.batch()),
                 worked.presoak().map(Doses::soak), worked.before().stream().map(Doses::soak).toList(),
                 worked.after().stream().map(Doses::soak).toList(), portions(worked.finish(), bath.batch()));

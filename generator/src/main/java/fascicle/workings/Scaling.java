@@ -71,8 +71,9 @@ record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> o
         if (liquor.impossible()) {
             remarks.add(new BatchRemark.TooWeak());
         }
+        remarks.addAll(absurd());
         if (scaled.reused()) {
-            remarks.add(new BatchRemark.Reused());
+            remarks.add(new BatchRemark.Reused(worked.bath().standing().value()));
         } else if (scaled.liquorMl().isEmpty() && !liquor.impossible() && !scaled.parts().isEmpty()) {
             remarks.add(new BatchRemark.NoLiquor());
         }
@@ -87,6 +88,19 @@ record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> o
                 .forEach(soak -> stocks(remarks, soak.with(), soak.waterMl(), 1));
         stocks(remarks, scaled.parts(), scaled.waterMl(), pots);
         return List.copyOf(remarks);
+    }
+
+    /** What the recipe itself has too much of, whatever it is scaled to. */
+    List<BatchRemark.Absurd> absurd() {
+        return Stream.concat(absurd(worked.bath().dye(), true), absurd(worked.bath().others(), false)).toList();
+    }
+
+    private Stream<BatchRemark.Absurd> absurd(List<Line> lines, boolean amongDyes) {
+        return lines.stream().flatMap(line -> {
+            PartFigures figures = line.in(worked.bath().batch());
+            return Absurdity.limit(figures, line.thing(), amongDyes).stream().mapToObj(most ->
+                    new BatchRemark.Absurd(figures.called(), figures.owfPercent().orElseThrow(), most));
+        });
     }
 
     /** Stock solutions that would be more than the water of their bath, be it one of several pots. */

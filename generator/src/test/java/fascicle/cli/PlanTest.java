@@ -318,12 +318,40 @@ class PlanTest {
         assertTrue(said.contains("The label on the pack, local rules and licensed practice come before anything"), said);
         Document slips = Jsoup.parse(Files.readString(target.resolve("slip.html")));
         assertEquals(8, slips.select("table.blank").last().select("tbody tr").size(), "a line for each tag");
-        assertTrue(slips.text().contains("Hot liquor"), "students see cautions on the slip too");
+        assertTrue(slips.select(".slip").stream().allMatch(slip -> slip.select(".caution li").size() > 4),
+                "each slip may be cut off, and has its own cautions");
+        String poured = slips.select(".slip .amounts").text().replace('\u202f', ' ');
+        assertTrue(poured.contains("Bath: Water: 6960 mL") && poured.contains("Presoak: Water: 12000 mL"), poured);
+        assertFalse(poured.contains("7344"), "nobody pours the sum of it: " + poured);
         String calendar = Files.readString(target.resolve("plan.ics"));
         assertTrue(calendar.contains("DTSTART:20260613T100000\r\n"), calendar);
         assertEquals(plan("class-brick", "--each", "15g", "--people", "8", "--start", "2026-06-13T09:00", "--json").out(),
                 Files.readString(target.resolve("plan.json")));
         assertTrue(Files.exists(target.resolve(sheet.select("link[rel=stylesheet]").attr("href"))));
+    }
+
+    @Test
+    void whatNobodyWeighsOutIsSaidWhereItIsWeighed() {
+        WrittenNotebook.empty(notebook).with("methods/absurd.md", "---\nfor: 40 g\nbath: {vessel: wide-pan, ratio: 60, "
+                + "dye: [{is: brick, amount: 4 kg}]}\n---\n");
+        assertTrue(plan("absurd", "--each", "15 g", "--people", "4").out().replace('\u202f', ' ')
+                .contains("Brick comes to 10000 % of the needles’ weight, where 20 % is the most one expects"));
+        assertTrue(Call.of("scale", notebook, "absurd", "--needles", "40 g").out().contains("Check this before anyone weighs"));
+    }
+
+    @Test
+    void anotherVesselThatHoldsAllIsNamed() {
+        WrittenNotebook.empty(notebook).with("vessels.yaml", "wide-pan: {shape: oval, length: 42 cm, width: 28 cm, height: "
+                + "12 cm}\ntub: {title: Big tub, shape: round, diameter: 40 cm, height: 40 cm, made-of: enamel}\n");
+        assertTrue(plan("class-brick", "--each", "30 g", "--people", "8").out()
+                .contains("All of A would go into one vessel: Big tub (--vessel tub)"));
+    }
+
+    @Test
+    void whenTheDayEnds() {
+        String plan = plan("class-brick", "--each", "15g", "--people", "8", "--start", "2026-06-13T09:00").out();
+        assertTrue(plan.contains("The stove is free again 13 June 2026, 12:30"), plan);
+        assertTrue(plan.contains("The last needles come out of a bath 13 June 2026, 15:30"), plan);
     }
 
     @Test

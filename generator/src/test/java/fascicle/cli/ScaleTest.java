@@ -86,7 +86,7 @@ class ScaleTest {
                 Brick pot, for 120 g of dry needles
                 Bath
                   Water: 7200 mL
-                  Liquor: 7320 mL
+                  Liquor, water and all: 7320 mL
                   Brick: 2.4 g
                   Brick: 120 mL of 1 % stock, 1.2 g in it
                   Table salt: 60 g

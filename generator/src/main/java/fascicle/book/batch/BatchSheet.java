@@ -19,6 +19,8 @@ import java.util.OptionalDouble;
  */
 public record BatchSheet(List<Row> rows) {
 
+    private static final String LIQUOR = "batch.liquor";
+
     /**
      * One line.
      *
@@ -55,6 +57,16 @@ public record BatchSheet(List<Row> rows) {
         return new Writer(scaled, parts, words).sheet();
     }
 
+    /**
+     * The lines of what is really poured and added: without the sum of it, which a hurried hand pours too.
+     *
+     * @param words the book's words
+     * @return the other lines
+     */
+    public List<Row> poured(Words words) {
+        return rows.stream().filter(row -> !row.thing().equals(words.say(LIQUOR))).toList();
+    }
+
     private static final class Writer {
 
         private final Scaled scaled;
@@ -74,7 +86,7 @@ public record BatchSheet(List<Row> rows) {
 
         BatchSheet sheet() {
             liquid("fact.water", Optional.empty(), scaled.waterMl(), scaled.about(), pots);
-            liquid("fact.liquor", Optional.empty(), scaled.liquorMl(), scaled.about(), pots);
+            liquid(LIQUOR, Optional.empty(), scaled.liquorMl(), scaled.about(), pots);
             if (scaled.reused()) {
                 liquid("batch.standing", Optional.empty(), scaled.standingMl(), scaled.about(), pots);
             }

@@ -111,8 +111,15 @@ public final class BatchWords {
         if (remark instanceof BatchRemark.TooMuchStock stock) {
             return words.say("batch.too-much-stock", stock.thing(), figures.amount(stock.millilitres(), "ml", false));
         }
-        return words.say(remark instanceof BatchRemark.Reused ? "batch.reused"
-                : remark instanceof BatchRemark.NoLiquor ? "batch.no-liquor" : "batch.too-weak");
+        if (remark instanceof BatchRemark.Absurd absurd) {
+            return words.say("batch.absurd", absurd.called(), figures.amount(absurd.owf(), "percent", false),
+                    figures.amount(absurd.most(), "percent", false));
+        }
+        if (remark instanceof BatchRemark.Reused reused) {
+            return figures.amount(reused.left(), "ml", false).map(left -> words.say("batch.reused-of", left))
+                    .orElseGet(() -> words.say("batch.reused"));
+        }
+        return words.say(remark instanceof BatchRemark.NoLiquor ? "batch.no-liquor" : "batch.too-weak");
     }
 
     private String centimetres(double length) {

@@ -12,17 +12,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
-/** What of a schedule becomes an event: everything of known time, what one pot asks for at one time together. */
+/** What of a schedule becomes an event: what asks for a hand at a known time, for all pots that ask alike together. */
 public final class ScheduledEvents {
 
     private ScheduledEvents() {}
 
     /**
-     * The events of a schedule. Those that need a hand ring; damp needles ring when they should have been used.
+     * The events of a schedule, which all ring; what cools and dries by itself is none.
      *
      * @param schedule the schedule; without a start it has no events
      * @param called what a pot is called in words
@@ -32,23 +33,32 @@ public final class ScheduledEvents {
      */
     public static List<Event> of(Schedule schedule, UnaryOperator<String> called, Doings doings,
             String name) {
-        Map<String, List<Schedule.Due>> together = new LinkedHashMap<>();
+        Map<Double, Map<String, List<Schedule.Due>>> byTime = new TreeMap<>();
         for (Schedule.Due due : schedule.due()) {
-            begin(due).ifPresent(minutes ->
-                    together.computeIfAbsent(due.pot() + "\n" + minutes, unused -> new ArrayList<>()).add(due));
+            begin(due).ifPresent(minutes -> byTime.computeIfAbsent(minutes, unused -> new LinkedHashMap<>())
+                    .computeIfAbsent(due.pot(), unused -> new ArrayList<>()).add(due));
         }
         List<Event> events = new ArrayList<>();
         Map<String, Integer> counts = new HashMap<>();
-        for (List<Schedule.Due> dues : together.values()) {
-            Schedule.Due first = dues.get(0);
-            Optional<LocalDateTime> start = schedule.at(begin(first).orElseThrow());
-            start.ifPresent(from -> events.add(new Event(uid(name, first, counts), from,
-                    end(dues).stream().mapToObj(schedule::at).flatMap(Optional::stream).findFirst(),
-                    called.apply(first.pot()) + ": " + dues.stream().map(due -> doings.say(due.stage())).collect(Collectors.joining(". ")),
-                    "", dues.stream().anyMatch(due -> due.stage().kind().byHand()
-                            || due.stage().kind() == Stage.Kind.KEEP))));
-        }
+        byTime.forEach((minutes, pots) -> schedule.at(minutes).ifPresent(from -> {
+            Map<String, List<String>> alike = new LinkedHashMap<>();
+            pots.forEach((pot, dues) -> alike.computeIfAbsent(dues.stream().map(due -> doings.say(due.stage()))
+                    .collect(Collectors.joining(". ")), unused -> new ArrayList<>()).add(pot));
+            alike.forEach((doing, together) -> {
+                List<Schedule.Due> dues = pots.getOrDefault(together.get(0), List.of());
+                if (dues.stream().anyMatch(due -> asks(due.stage()))) {
+                    events.add(new Event(uid(name, together, dues.get(0), counts), from,
+                            end(dues).stream().mapToObj(schedule::at).flatMap(Optional::stream).findFirst(),
+                            together.stream().map(called).collect(Collectors.joining(", ")) + ": " + doing, "", true));
+                }
+            });
+        }));
         return List.copyOf(events);
+    }
+
+    /** Whether somebody has something to do: at a hold the heat is turned down, and what keeps should have been used. */
+    private static boolean asks(Stage stage) {
+        return stage.kind().byHand() || stage.kind() == Stage.Kind.HOLD || stage.kind() == Stage.Kind.KEEP;
     }
 
     /** When there is something to be told: of what keeps, its end. */
@@ -58,13 +68,14 @@ public final class ScheduledEvents {
     }
 
     private static OptionalDouble end(List<Schedule.Due> dues) {
-        return dues.stream().map(Schedule.Due::until).filter(OptionalDouble::isPresent)
+        return dues.stream().filter(due -> asks(due.stage()) || due.stage().kind() == Stage.Kind.RISE)
+                .map(Schedule.Due::until).filter(OptionalDouble::isPresent)
                 .mapToDouble(OptionalDouble::getAsDouble).max();
     }
 
     /** Named, not drawn by lot, so that a calendar that is read again changes its events and doubles none. */
-    private static String uid(String name, Schedule.Due due, Map<String, Integer> counts) {
-        String what = due.pot() + "\n" + due.stage().kind();
+    private static String uid(String name, List<String> pots, Schedule.Due due, Map<String, Integer> counts) {
+        String what = String.join(" ", pots) + "\n" + due.stage().kind();
         int number = counts.merge(what, 1, Integer::sum);
         return UUID.nameUUIDFromBytes((name + "\n" + what + "\n" + number).getBytes(StandardCharsets.UTF_8)) + "@fascicle";
     }

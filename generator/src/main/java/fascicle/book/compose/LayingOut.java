@@ -5,6 +5,7 @@ import fascicle.book.figures.Figures;
 import fascicle.book.words.Words;
 import fascicle.notebook.Dye;
 import fascicle.notebook.Ids;
+import fascicle.notebook.Noted;
 import fascicle.notebook.Vessel;
 import fascicle.workings.Workings;
 import fascicle.workings.plan.Batch;
@@ -48,10 +49,12 @@ final class LayingOut {
         say("lay-out.needles", plan.bundles(), figures.amount(plan.ask().gramsEach(), "g", false),
                 figures.amount(plan.needlesGrams(), "g", false));
         plan.batches().forEach(this::ownLot);
-        if (plan.batches().stream().allMatch(batch -> lot(batch).isPresent())) {
+        if (plan.batches().stream().allMatch(batch -> lot(batch).flatMap(lot -> lot.has(batch.whole().needlesGrams()))
+                .orElse(false))) {
             return;
         }
         List<String> enough = plan.lots().stream().filter(lot -> lot.has(plan.needlesGrams()).orElse(false))
+                .filter(this::isAlike)
                 .map(lot -> words.say("lay-out.lot", lot.lot().called(), grams(lot))).toList();
         if (enough.isEmpty()) {
             say("lay-out.no-lot");
@@ -75,6 +78,16 @@ final class LayingOut {
                 .filter(lot -> Ids.same(lot.lot().id(), id)).findFirst());
     }
 
+    /** Of the same condition as the lots that recipes were done on; another condition takes dye otherwise. */
+    private boolean isAlike(DayPlan.Lot other) {
+        return plan.batches().stream().flatMap(batch -> lot(batch).stream()).allMatch(own ->
+                condition(own).isEmpty() || condition(own).equals(condition(other)));
+    }
+
+    private static Optional<String> condition(DayPlan.Lot lot) {
+        return lot.lot().condition().map(Noted::value).map(Ids::key);
+    }
+
     private String grams(DayPlan.Lot lot) {
         return figures.amount(lot.left().value(), "g", lot.left().about()).orElse("");
     }
@@ -92,6 +105,16 @@ final class LayingOut {
         }
         wanted.forEach((vessel, count) ->
                 say(count == 1 ? "lay-out.vessel" : "lay-out.vessels", count, vessel.called()));
+        plan.batches().stream().filter(batch -> batch.pots() > 1).forEach(this::larger);
+    }
+
+    /** A vessel of the notebook that would hold all of a batch. */
+    private void larger(Batch batch) {
+        workings.notebook().vessels().stream().filter(vessel -> workings.scale(batch.chosen().id(),
+                        batch.whole().needlesGrams(), Optional.of(vessel)).flatMap(scaled -> scaled.pots().stream().boxed()
+                        .findFirst()).orElse(0) == 1).filter(vessel -> vessel.madeOf().map(Noted::value)
+                        .filter(made -> made == Vessel.Material.PLASTIC || made == Vessel.Material.GLASS).isEmpty())
+                .findFirst().ifPresent(vessel -> say("lay-out.larger", batch.letter(), vessel.called(), vessel.id()));
     }
 
     private void bin(Batch batch) {

@@ -24,7 +24,9 @@ import fascicle.workings.plan.PotGroup;
 import fascicle.workings.plan.Solution;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -89,10 +91,11 @@ public final class PlanComposer {
             for (int pot = 0; pot < groups.size(); pot++) {
                 String name = batch.potNames().get(pot);
                 slips.add(new SlipPage.Slip(words.say("plan.lettered", name, batch.chosen().called()),
-                        inOne(groups.get(pot)), amounts(batch, groups.get(pot)), hours.of(name), tags(groups.get(pot))));
+                        inOne(groups.get(pot)), baths(batch, groups.get(pot)), hours.of(name),
+                        CautionWords.of(batch.uses(), words), tags(groups.get(pot))));
             }
         }
-        return new SlipPage(frame(words.say("plan.slips")), List.copyOf(slips), CautionWords.of(plan.uses(), words));
+        return new SlipPage(frame(words.say("plan.slips")), List.copyOf(slips));
     }
 
     private Frame frame(String title) {
@@ -108,6 +111,7 @@ public final class PlanComposer {
         said.add(words.say("plan.needles", plan.bundles(), figures.amount(plan.needlesGrams(), "g", false)));
         plan.ask().start().ifPresent(start -> said.add(words.say("plan.start", figures.date(start.toLocalDate()),
                 PlannedHours.hour(start))));
+        said.addAll(new PlannedHours(plan, words, doings).ends());
         if (plan.ask().minors()) {
             said.add(words.say("plan.minors"));
         }
@@ -186,11 +190,18 @@ public final class PlanComposer {
         return new PartWords(measuring, batch::strength, words);
     }
 
-    /** What goes into one pot, in the order of the sheet. */
-    private List<String> amounts(Batch batch, PotGroup group) {
-        return BatchSheet.of(batch.besideSolutions(group.scaled()), parts(batch), words)
-                .rows().stream().map(row -> words.say("plan.amount", thing(row), String.join(words.say("pieces"),
-                        cell(row).isEmpty() ? List.of(words.say("table.unknown")) : cell(row)))).toList();
+    /** What goes into one pot, bath by bath; a dye that is left open has a line to write it on. */
+    private List<SlipPage.Bath> baths(Batch batch, PotGroup group) {
+        Map<String, List<String>> baths = new LinkedHashMap<>();
+        for (BatchSheet.Row row : BatchSheet.of(batch.besideSolutions(group.scaled()), parts(batch), words).poured(words)) {
+            List<String> cell = cell(row).isEmpty() ? List.of(words.say("table.unknown")) : cell(row);
+            baths.computeIfAbsent(row.step().orElseGet(() -> words.say("step.bath")), unused -> new ArrayList<>())
+                    .add(words.say("plan.amount", row.thing(), String.join(words.say("pieces"), cell)));
+        }
+        if (batch.chosen().leavesDyeOpen()) {
+            baths.computeIfAbsent(words.say("step.bath"), unused -> new ArrayList<>()).add(words.say("slip.dye"));
+        }
+        return baths.entrySet().stream().map(bath -> new SlipPage.Bath(bath.getKey(), bath.getValue())).toList();
     }
 
     private String thing(BatchSheet.Row row) {

@@ -10,12 +10,14 @@ import fascicle.workings.plan.DayPlan;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** A planned day by the hour. */
 final class PlannedHours {
@@ -43,6 +45,24 @@ final class PlannedHours {
     /** What is due in one pot. */
     List<PlanPage.Due> of(String pot) {
         return told(plan.schedule().due().stream().filter(due -> due.pot().equals(pot)).toList());
+    }
+
+    /** When the stove is free again, and when the last needles come out of a bath. */
+    List<String> ends() {
+        return Stream.of(last(Stage.Kind.OFF).map(when -> words.say("plan.stove-free", when)),
+                last(Stage.Kind.OUT).map(when -> words.say("plan.all-out", when))).flatMap(Optional::stream).toList();
+    }
+
+    private Optional<String> last(Stage.Kind kind) {
+        boolean known = plan.schedule().due().stream().filter(due -> due.stage().kind() == kind)
+                .allMatch(due -> due.from().isPresent());
+        return !known ? Optional.empty() : plan.schedule().due().stream().filter(due -> due.stage().kind() == kind)
+                .max(Comparator.comparingDouble(due -> due.from().orElseThrow())).map(due -> {
+                    double minutes = due.from().orElseThrow();
+                    String hour = due.stage().from().about() ? words.say("about", when(minutes)) : when(minutes);
+                    return plan.schedule().at(minutes).map(time -> words.say("plan.day-and-hour",
+                            figures.date(time.toLocalDate()), hour)).orElse(hour);
+                });
     }
 
     /** What the times rest on. */

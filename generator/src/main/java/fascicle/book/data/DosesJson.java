@@ -5,6 +5,7 @@ import fascicle.book.words.Words;
 import fascicle.workings.Doses;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 
 /** The doses of a recipe as JSON that stands in an attribute, read by {@code scripts/batch.js}. */
 public final class DosesJson {
@@ -34,6 +35,12 @@ public final class DosesJson {
             json.exact("standing", doses.standing());
             json.mark("reused", doses.reused());
             json.mark("waterUnsaid", doses.waterUnsaid());
+            json.exact("left", doses.left());
+            json.items("absurd", doses.absurd(), absurd -> {
+                json.text("called", absurd.called());
+                json.exact("owf", OptionalDouble.of(absurd.owf()));
+                json.exact("most", OptionalDouble.of(absurd.most()));
+            });
             json.items("extract", doses.extract().stream().toList(), plant -> {
                 json.exact("g", plant.plant());
                 json.exact("ml", plant.water());

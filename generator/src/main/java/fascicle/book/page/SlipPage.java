@@ -7,9 +7,8 @@ import java.util.List;
  *
  * @param frame what stands round them
  * @param slips the slips
- * @param cautions what may hurt someone
  */
-public record SlipPage(Frame frame, List<Slip> slips, List<String> cautions) implements Page {
+public record SlipPage(Frame frame, List<Slip> slips) implements Page {
 
     @Override
     public String template() {
@@ -21,9 +20,19 @@ public record SlipPage(Frame frame, List<Slip> slips, List<String> cautions) imp
      *
      * @param pot which pot
      * @param said what is in it, in a line
-     * @param amounts what goes into it, thing by thing
+     * @param baths what goes into each of its baths
      * @param steps what is done, with the hour it is planned for
+     * @param cautions what may hurt someone at this pot
      * @param tags how many bundles want a tag, each with its weight; so many lines to fill in
      */
-    public record Slip(String pot, String said, List<String> amounts, List<PlanPage.Due> steps, List<String> tags) {}
+    public record Slip(String pot, String said, List<Bath> baths, List<PlanPage.Due> steps, List<String> cautions,
+            List<String> tags) {}
+
+    /**
+     * A bath of a slip.
+     *
+     * @param title its name
+     * @param amounts what is poured and added, in the order of the sheet
+     */
+    public record Bath(String title, List<String> amounts) {}
 }

@@ -5,6 +5,7 @@ import fascicle.notebook.Part;
 import fascicle.workings.PartFigures;
 import fascicle.workings.Scaled;
 import fascicle.workings.SoakFigures;
+import fascicle.workings.care.Uses;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -19,8 +20,10 @@ import java.util.stream.Stream;
  * @param groups its pots
  * @param whole the quantities of all pots together
  * @param solutions what the teacher makes ahead, for all pots together
+ * @param uses what is used, for cautions
  */
-public record Batch(String letter, Chosen chosen, List<PotGroup> groups, Scaled whole, List<Solution> solutions) {
+public record Batch(String letter, Chosen chosen, List<PotGroup> groups, Scaled whole, List<Solution> solutions,
+        Uses uses) {
 
     /**
      * How many pots there are to work with: one, where nobody knows what the vessel holds.

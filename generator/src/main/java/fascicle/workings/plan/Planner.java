@@ -71,7 +71,7 @@ final class Planner {
             refused.add(new DayPlan.Refused(chosen, why));
             return;
         }
-        Batch batch = new Batch(letter(batches.size()), chosen, groups, whole, solutions(whole, used));
+        Batch batch = new Batch(letter(batches.size()), chosen, groups, whole, solutions(whole, used), used);
         batches.add(batch);
         uses = uses.plus(used);
         for (PotGroup group : groups) {

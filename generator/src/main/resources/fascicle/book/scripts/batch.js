@@ -214,7 +214,7 @@ self.fascicleBatch = (function (book) {
     };
     const about = (batch.bath.water && batch.bath.water[1]) | (batch.bath.liquor && batch.bath.liquor[1]);
     liquid('fact.water', '', batch.bath.water, pots, about);
-    liquid('fact.liquor', '', batch.bath.liquor, pots, about);
+    liquid('batch.liquor', '', batch.bath.liquor, pots, about);
     if (batch.reused) {
       liquid('batch.standing', '', batch.standing, pots, about);
     }
@@ -248,8 +248,10 @@ self.fascicleBatch = (function (book) {
     if (bath.tooWeak) {
       said.push(say('batch.too-weak'));
     }
+    doses.absurd.forEach(one => said.push(
+      say('batch.absurd', one.called, amount(one.owf, 'percent', 0), amount(one.most, 'percent', 0))));
     if (batch.reused) {
-      said.push(say('batch.reused'));
+      said.push(doses.left ? say('batch.reused-of', amount(doses.left, 'ml', 0)) : say('batch.reused'));
     } else if (!bath.liquor && !bath.tooWeak && bath.parts.length) {
       said.push(say('batch.no-liquor'));
     }

@@ -28,9 +28,9 @@ class ScheduledEventsTest {
         assertEquals(List.of("09:00 Brick: Needles into the presoak (to 2026-06-13T10:00) rings",
                         "10:00 Brick: Out of the presoak. Bath on the stove, needles in. Heat to 88 °C (to 2026-06-13T10:30) rings",
                         "10:20 Brick: Add Table salt, 20 min after the start of the heating (to 2026-06-13T10:20) rings",
-                        "10:30 Brick: Hold at 88 °C (to 2026-06-13T12:30)",
-                        "12:30 Brick: Heat off. Leave to cool in the bath (to 2026-06-14T08:00) rings",
-                        "08:00 Brick: Out of the bath. Rinse. Dry (to 2026-06-15T08:00) rings",
+                        "10:30 Brick: Hold at 88 °C (to 2026-06-13T12:30) rings",
+                        "12:30 Brick: Heat off. Leave to cool in the bath (to 2026-06-13T12:30) rings",
+                        "08:00 Brick: Out of the bath. Rinse. Dry (to 2026-06-14T08:00) rings",
                         "08:00 Brick: Use the needles that are still damp, or dry them (to 2026-06-17T08:00) rings"),
                 events(schedule).stream().map(ScheduledEventsTest::said).toList());
     }
