@@ -17,11 +17,11 @@ final class Scripts {
             + "|(?<=[(,=:?!&|\\[]|[(,=:?!&|\\[] |return )/(?![*/])(?:\\\\.|\\[(?:\\\\.|[^\\]\\\\])*+]|[^/\\\\\\n\\[])++/";
 
     /**
-     * Comments, empty lines, and space beside a sign: a phone by the stove loads none of them. Our scripts end every
-     * statement with a semicolon, so that no line needs its end.
+     * Comments, empty lines, space beside a sign, a block's last semicolon: a phone by the stove loads none of them. Our
+     * scripts end every statement with a semicolon, so that no line needs its end, and have no loop without a body.
      */
-    private static final Pattern NEEDLESS = Pattern.compile("(" + LITERAL + ")|//[^\\n]*+|/\\*(?s:.)*?\\*/"
-            + "|[ \\t]*+(?:([{(\\[;,:?=<>*&|!}])\\s*+|([)\\]])[ \\t]*+|(?<![-+] )([-+])[ \\t]*+(?![-+]))|(\\n)\\s*+");
+    private static final Pattern NEEDLESS = Pattern.compile("(" + LITERAL + ")|//[^\\n]*+|/\\*(?s:.)*?\\*/|;\\s*+(?=})"
+            + "|\\s*+(?:([{(\\[;,:?=<>*&|!}])\\s*+|([)\\].])[ \\t]*+|(?<![-+] )([-+])[ \\t]*+(?![-+]))|(\\n)\\s*+");
 
     private Scripts() {}
 

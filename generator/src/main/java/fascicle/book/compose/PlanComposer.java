@@ -4,6 +4,7 @@ import fascicle.bath.Magnitude;
 import fascicle.book.batch.BatchSheet;
 import fascicle.book.batch.BatchWords;
 import fascicle.book.batch.PartWords;
+import fascicle.book.batch.StepNames;
 import fascicle.book.caution.CautionWords;
 import fascicle.book.caution.ClassWords;
 import fascicle.book.figures.Figures;
@@ -201,7 +202,13 @@ public final class PlanComposer {
         if (batch.chosen().leavesDyeOpen()) {
             baths.computeIfAbsent(words.say("step.bath"), unused -> new ArrayList<>()).add(words.say("slip.dye"));
         }
-        return baths.entrySet().stream().map(bath -> new SlipPage.Bath(bath.getKey(), bath.getValue())).toList();
+        List<SlipPage.Bath> inOrder = new ArrayList<>();
+        Stream.concat(group.scaled().presoak().stream().map(unused -> words.say("step.presoak")),
+                        group.scaled().before().stream().map(soak -> StepNames.treatment(soak.as(), words)))
+                .forEach(step -> Optional.ofNullable(baths.remove(step)).ifPresent(amounts ->
+                        inOrder.add(new SlipPage.Bath(step, amounts))));
+        baths.forEach((step, amounts) -> inOrder.add(new SlipPage.Bath(step, amounts)));
+        return List.copyOf(inOrder);
     }
 
     private String thing(BatchSheet.Row row) {

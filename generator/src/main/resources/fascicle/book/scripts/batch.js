@@ -50,6 +50,8 @@ self.fascicleBatch = (function (book) {
 
   const say = (key, ...given) => book.words[key].replace(/\{(\d)\}/g, (hole, at) => given[at]);
 
+  const tell = (key, ...given) => say('batch.' + key, ...given);
+
   const withUnit = (figure, unit, about) => {
     const said = figure + '\u202f' + say('unit.' + unit);
     return about ? say('about', said) : said;
@@ -173,13 +175,13 @@ self.fascicleBatch = (function (book) {
     return { said, error: error() };
   }
 
-  const stock = (ml, percent, about) => say('batch.stock', amount(ml, 'ml', about), atMost(percent, 2));
+  const stock = (ml, percent, about) => tell('stock', amount(ml, 'ml', about), atMost(percent, 2));
 
   function ways(part, set) {
     const toMake = stockOf(part);
     const mass = part.g && weighed(part.g[0], toMake ? 0 : book.balance, part.about || part.of.spooned);
     if (part.of.stock && part.ml) {
-      return [stock(part.ml[0], part.of.stock, part.about)].concat(mass ? say('batch.in-it', mass) : []);
+      return [stock(part.ml[0], part.of.stock, part.about)].concat(mass ? tell('in-it', mass) : []);
     }
     const found = mass ? [mass] : [];
     if (part.ml) {
@@ -189,9 +191,9 @@ self.fascicleBatch = (function (book) {
     if (scoops) {
       const off = atMost(Math.abs(scoops.error), 1);
       found.push(off === '0' ? scoops.said
-        : say(scoops.error > 0 ? 'batch.scoops-more' : 'batch.scoops-less', scoops.said, off));
+        : tell(scoops.error > 0 ? 'scoops-more' : 'scoops-less', scoops.said, off));
     }
-    return toMake ? found.concat(say('batch.or', stock(toMake[1], toMake[0], part.about))) : found;
+    return toMake ? found.concat(tell('or', stock(toMake[1], toMake[0], part.about))) : found;
   }
 
   // --- The sheet ---
@@ -237,8 +239,8 @@ self.fascicleBatch = (function (book) {
     }
     const full = atMost(batch.filled * 100, 0);
     return !batch.pots || !batch.filled ? batch.vessel.called
-      : batch.pots === 1 ? say('batch.pot', batch.vessel.called, full)
-        : say('batch.pots', batch.pots, batch.vessel.called, full, amount(batch.grams / batch.pots, 'g', 0));
+      : batch.pots === 1 ? tell('pot', batch.vessel.called, full)
+        : tell('pots', batch.pots, batch.vessel.called, full, amount(batch.grams / batch.pots, 'g', 0));
   }
 
   function remarks(batch, doses) {
@@ -246,26 +248,26 @@ self.fascicleBatch = (function (book) {
     const { bath, vessel } = batch;
     const cm = length => amount(length, 'cm', 0);
     if (bath.tooWeak) {
-      said.push(say('batch.too-weak'));
+      said.push(tell('too-weak'));
     }
     doses.absurd.forEach(one => said.push(
-      say('batch.absurd', one.called, amount(one.owf, 'percent', 0), amount(one.most, 'percent', 0))));
+      tell('absurd', one.called, amount(one.owf, 'percent', 0), amount(one.most, 'percent', 0))));
     if (batch.reused) {
-      said.push(doses.left ? say('batch.reused-of', amount(doses.left, 'ml', 0)) : say('batch.reused'));
+      said.push(doses.left ? tell('reused-of', amount(doses.left, 'ml', 0)) : tell('reused'));
     } else if (!bath.liquor && !bath.tooWeak && bath.parts.length) {
-      said.push(say('batch.no-liquor'));
+      said.push(tell('no-liquor'));
     }
     if (doses.ratio && batch.ratio && batch.ratio[0] > doses.ratio[0] * (1 + 1e-6)) {
-      said.push(say('batch.paler', amount(doses.ratio[0], 'ratio', 0), amount(batch.ratio[0], 'ratio', 0)));
+      said.push(tell('paler', amount(doses.ratio[0], 'ratio', 0), amount(batch.ratio[0], 'ratio', 0)));
     }
     if (vessel && !(vessel.area && vessel.height)) {
-      said.push(say('batch.unmeasured', vessel.called));
+      said.push(tell('unmeasured', vessel.called));
     } else if (vessel) {
       if (batch.cover > 0 && !batch.pots && bath.liquor) {
-        said.push(say('batch.no-room', cm(doses.depth), cm(0.75 * vessel.height)));
+        said.push(tell('no-room', cm(doses.depth), cm(0.75 * vessel.height)));
       }
       if (doses.length && doses.length > vessel.line) {
-        said.push(say('batch.too-long', cm(doses.length), cm(vessel.line)));
+        said.push(tell('too-long', cm(doses.length), cm(vessel.line)));
       }
     }
     const pots = batch.pots || 1;
@@ -273,16 +275,16 @@ self.fascicleBatch = (function (book) {
     const tooMuch = (parts, water) => parts.forEach(part => {
       const toMake = stockOf(part);
       if (toMake && water && toMake[1] > water) {
-        said.push(say('batch.too-much-stock', part.of.called, amount(toMake[1], 'ml', 0)));
+        said.push(tell('too-much-stock', part.of.called, amount(toMake[1], 'ml', 0)));
       }
     });
     batch.presoak.concat(batch.before, batch.after).forEach(one => tooMuch(one.parts, one.water && one.water[0]));
     tooMuch(inPot, bath.water && bath.water[0] / pots);
     const stocks = batch.everything.concat(inPot).map(stockOf).filter(one => one);
     [0.1, 1].filter(percent => stocks.some(one => one[0] === percent))
-      .forEach(percent => said.push(say('batch.make-stock', atMost(percent, 2),
+      .forEach(percent => said.push(tell('make-stock', atMost(percent, 2),
         amount(10 * book.balance, 'g', 0), amount(10 * book.balance * 100 / percent, 'ml', 0))));
-    return batch.everything.some(part => part.of.spooned) ? said.concat(say('batch.spoons-wander')) : said;
+    return batch.everything.some(part => part.of.spooned) ? said.concat(tell('spoons-wander')) : said;
   }
 
   // --- The page ---
@@ -321,7 +323,7 @@ self.fascicleBatch = (function (book) {
       const grams = gramsOf(weight.value, unit.value);
       const good = grams > 0 && grams < 1e7;
       weight.setAttribute('aria-invalid', String(!good));
-      slot('wrong').textContent = good ? '' : say('batch.wrong');
+      slot('wrong').textContent = good ? '' : tell('wrong');
       slot('found').hidden = !good;
       if (!good) {
         return;
