@@ -46,7 +46,7 @@ for %%A in ("%archive%") do set "size=%%~zA"
 if not defined size set "size=0"
 set "share="
 if %size% gtr 0 set share=-XX:SharedArchiveFile="%archive%"
-"%java%" %flags% %share% -jar "%jar%" %*
+"%java%" %flags% %share% "-Dfascicle.called=%~0" -jar "%jar%" %*
 exit /b %errorlevel%
 
 rem Errorlevel 1 where the jar is missing or older than its sources, 2 where the archive is missing or older than the jar.

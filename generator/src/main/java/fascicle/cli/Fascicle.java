@@ -10,8 +10,7 @@ import picocli.CommandLine.Command;
         synopsisSubcommandLabel = "COMMAND",
         commandListHeading = "%nCommands:%n",
         subcommands = {BeginCommand.class, JotCommand.class, PlanCommand.class, ProofCommand.class, PublishCommand.class,
-            RecallCommand.class, SampleCommand.class, ScaleCommand.class},
-        footer = "%nHelp for a command: fascicle COMMAND --help")
+            RecallCommand.class, SampleCommand.class, ScaleCommand.class})
 public final class Fascicle {
 
     private Fascicle() {}
@@ -37,6 +36,9 @@ public final class Fascicle {
      */
     public static int run(Terminal terminal, String... arguments) {
         CommandLine line = new CommandLine(new Fascicle(), new WithTerminal(terminal));
+        line.setCommandName(Called.program());
+        line.getCommandSpec().usageMessage().footer("", "Help for a command: " + Called.program().replace("%", "%%")
+                + " COMMAND --help");
         line.setOut(terminal.out());
         line.setErr(terminal.err());
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
@@ -47,7 +49,7 @@ public final class Fascicle {
         line.setUsageHelpAutoWidth(true);
         line.setParameterExceptionHandler((wrong, args) -> {
             terminal.say(CallWords.of(wrong));
-            terminal.say("Help: fascicle " + helpOf(wrong.getCommandLine()) + "--help");
+            terminal.say("Help: " + wrong.getCommandLine().getCommandSpec().qualifiedName() + " --help");
             return Status.WRONG_CALL;
         });
         line.setExecutionExceptionHandler((failed, command, parsed) -> explain(failed, terminal));
@@ -60,11 +62,6 @@ public final class Fascicle {
         } catch (OutOfMemoryError | StackOverflowError tooMuch) {
             return explain(tooMuch, terminal);
         }
-    }
-
-    private static String helpOf(CommandLine command) {
-        String name = command.getCommandName();
-        return name.equals("fascicle") ? "" : name + " ";
     }
 
     private static int explain(Throwable failed, Terminal terminal) {

@@ -31,7 +31,7 @@ final class NotebookFolder {
         named(folder);
         if (!Files.exists(folder)) {
             throw new WrongCall("There is no folder “" + folder + "”; name the folder of your notebook, or start one "
-                    + "with: fascicle begin " + CommandLinePath.of(folder));
+                    + "with: " + Called.program() + " begin " + CommandLinePath.of(folder));
         }
         if (!Files.isDirectory(folder)) {
             throw new WrongCall("“" + folder + "” is a file; name the folder that holds your notebook.");

@@ -133,7 +133,7 @@ final class RecallCommand implements Callable<Integer> {
         int missing = read.missing().size();
         if (missing > 0) {
             terminal.say((missing == 1 ? "1 file or pot has" : missing + " files or pots have")
-                    + " errors and could not be looked at; see: fascicle proof " + CommandLinePath.of(notebook));
+                    + " errors and could not be looked at; see: " + Called.program() + " proof " + CommandLinePath.of(notebook));
         }
     }
 }

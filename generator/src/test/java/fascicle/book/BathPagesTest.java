@@ -78,7 +78,7 @@ class BathPagesTest {
         assertEquals(2, said.split("cold or heated").length, "of the presoak, which nobody heats, it is not said");
         assertEquals(3, said.split("pH, estimated about 4.1").length);
         assertTrue(said.contains("Glass before diluted, times 2 Glass after diluted, times 1"), said);
-        assertTrue(said.contains("It left the bath, which is not yet to stay"), said);
+        assertTrue(said.contains("some of it will rinse out again"), said);
     }
 
     @Test
@@ -89,7 +89,7 @@ class BathPagesTest {
         assertEquals("../entries/2026-05-11-third.html",
                 "../entries/" + page.select(".rungs > li:last-child a").attr("href").replaceFirst("^.*/", ""));
         String said = page.select("main").text();
-        assertTrue(said.contains("So far this bath has served 3 batches"), said);
+        assertTrue(said.contains("This bath has dyed 3 batches so far"), said);
         assertTrue(said.contains("Brick about 0.6\u202fg left; about 0.4\u202fg lacking"), said);
         assertFalse(said.contains("What the next batch needs"), "the pot has moved on to the third");
         String last = page(book(Edition.STUDIO), "2026-05-11-third").select("main").text();
@@ -112,7 +112,7 @@ class BathPagesTest {
         Book open = book(Edition.OPEN);
         Document page = page(open, "2026-05-10-second");
         assertEquals(2, page.select(".rungs > li").size());
-        assertTrue(page.select("main").text().contains("So far this bath has served 2 batches"));
+        assertTrue(page.select("main").text().contains("This bath has dyed 2 batches so far"));
         assertFalse(text(open, "data/book.json").contains("third"));
     }
 }

@@ -189,6 +189,22 @@ class StockTest {
         assertIs(50.5, dye("brick").lasts());
     }
 
+    /** 43 − 20 − 8 = 15 g; another 8 g leave 7 g, less than 8 g, though at 16 g a year they last 159 days. */
+    @Test
+    void lessThanTheSmallestBatchTookIsRunningOut() {
+        room.thing(new Label("brick").kind(Dye.Kind.DYE).form(Dye.Form.POWDER).pack("43 g", 1));
+        room.entry("2020-03-01-a").weighing("45 g").dye("brick", "20 g");
+        room.entry("2026-03-01-b").weighing("45 g").dye("brick", "8 g");
+        assertIs(15, dye("brick").remainder().left());
+        assertFalse(dye("brick").isRunningOut());
+        room.entry("2026-03-02-c").weighing("45 g").dye("brick", "8 g");
+        assertIs(7, dye("brick").remainder().left());
+        assertTrue(dye("brick").isTooLittle());
+        assertTrue(dye("brick").isRunningOut());
+        room.entry("2026-03-03-d").weighing("45 g").dye("brick", "0.5 g");
+        assertFalse(dye("brick").isTooLittle());
+    }
+
     @Test
     void nothingLeftIsRunningOutThoughNobodyUsedItLately() {
         room.thing(new Label("brick").pack("10 g", 1));

@@ -46,6 +46,14 @@ class LauncherTest {
     }
 
     @Test
+    void the_next_call_is_written_as_the_launcher_was_called() throws IOException {
+        Path links = Files.createDirectory(folder.resolve("my bin"));
+        Path link = Files.createSymbolicLink(links.resolve("dyebook"), Path.of(LAUNCHER));
+        Run run = Run.of(folder, List.of(link.toString(), "begin", "notebook"));
+        assertTrue(run.words().contains("  \"" + link + "\" publish notebook --to "), run.words());
+    }
+
+    @Test
     void starts_by_links_of_links() throws IOException {
         Path links = Files.createDirectory(folder.resolve("bin"));
         Files.createSymbolicLink(links.resolve("first"), Path.of(LAUNCHER));

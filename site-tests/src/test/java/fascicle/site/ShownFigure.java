@@ -24,6 +24,9 @@ record ShownFigure(boolean about, BigDecimal number, String unit) {
     /** Half of the last digit of a figure of three digits, in the worst case: 0.5 of 100. */
     private static final BigDecimal COARSEST = new BigDecimal("0.005");
 
+    /** Heat is told in whole minutes: half of one, whatever it is a share of. */
+    private static final BigDecimal HALF_A_MINUTE = new BigDecimal("0.5");
+
     private static final Pattern DIFFERENCE = Pattern.compile(".*?ΔE00[\\u202f\\u00a0 ](?<figure>[^ ,)]+).*");
 
     /** Reads the first colour difference in a text. */
@@ -52,8 +55,10 @@ record ShownFigure(boolean about, BigDecimal number, String unit) {
     /** No figure is shown so coarsely that a dyer would weigh out something else. */
     void isFineEnoughFor(JsonNode datum, String where) {
         BigDecimal off = number.subtract(datum.decimalValue()).abs();
+        BigDecimal share = datum.decimalValue().abs().multiply(COARSEST);
+        boolean tellsWholeMinutes = unit.equals("min") && number.compareTo(BigDecimal.TEN) >= 0;
         assertTrue(
-                off.compareTo(datum.decimalValue().abs().multiply(COARSEST)) <= 0,
+                off.compareTo(tellsWholeMinutes ? share.max(HALF_A_MINUTE) : share) <= 0,
                 where + ": " + number + " " + unit + " is too coarse for " + datum);
     }
 }

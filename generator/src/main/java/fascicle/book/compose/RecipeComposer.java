@@ -166,8 +166,8 @@ final class RecipeComposer {
         heatSteps(worked.recipe().heat(), true).forEach(facts::fact);
         HeatFigures heat = worked.heat();
         if (!worked.recipe().heat().isEmpty()) {
-            facts.known("fact.heat-total", figures.amount(heat.minutesTotal(), "min", heat.aboutMinutes()))
-                    .known("fact.heat-above-80", figures.amount(heat.minutesAbove80(), "min", heat.aboutMinutes()))
+            facts.known("fact.heat-total", figures.minutes(heat.minutesTotal(), heat.aboutMinutes()))
+                    .known("fact.heat-above-80", figures.minutes(heat.minutesAbove80(), heat.aboutMinutes()))
                     .known("fact.heat-peak", figures.amount(heat.peak(), "celsius", heat.aboutPeak()));
         }
         return facts.span("fact.cool", worked.recipe().cool()).facts();

@@ -73,6 +73,9 @@ final class StockWords {
         if (supply.remainder().isUsedUp()) {
             return words.say("shelf.nothing");
         }
+        if (supply.isTooLittle()) {
+            return words.say("shelf.too-little");
+        }
         Magnitude lasts = supply.lasts();
         if (lasts.known()) {
             return span(lasts.orThrow());

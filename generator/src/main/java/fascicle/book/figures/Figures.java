@@ -134,6 +134,19 @@ public final class Figures {
     }
 
     /**
+     * A length of time in minutes: whole ones from 10 on, since nobody keeps a pot to the tenth of one.
+     *
+     * @param minutes how long; nothing where unknown
+     * @param about whether it is rough
+     * @return such as {@code about 95 min}
+     */
+    public Optional<String> minutes(OptionalDouble minutes, boolean about) {
+        return minutes.isEmpty() || minutes.getAsDouble() < 10 ? amount(minutes, "min", about)
+                : amount(OptionalDouble.of(datum(minutes.getAsDouble()).setScale(0, RoundingMode.HALF_UP).doubleValue()),
+                        "min", about);
+    }
+
+    /**
      * A sum of money, to the currency's own smallest coin.
      *
      * @param sum how much

@@ -154,8 +154,8 @@ final class Fields {
     void done() {
         for (Node.Pair pair : mapping.pairs()) {
             if (!known.contains(pair.key())) {
-                String meant = Suggestion.of(pair.key(), known)
-                        .map(near -> "did you mean “" + near + "”?")
+                String meant = Belonging.of(pair.key(), known).map(maps -> "it belongs under " + maps)
+                        .or(() -> Suggestion.of(pair.key(), known).map(near -> "did you mean “" + near + "”?"))
                         .orElse("the keys known here are " + String.join(", ", known));
                 findings.error(pair.place(), "the key “" + shortened(pair.key()) + "” is not known here; " + meant
                         + hint(pair));

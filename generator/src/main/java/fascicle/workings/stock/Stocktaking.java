@@ -13,6 +13,7 @@ import fascicle.workings.Workings;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -146,9 +147,18 @@ public final class Stocktaking {
 
     private <T> Supply supply(Dimension measured, Total had, List<T> taken, Function<T, EntryWorking> by,
             Function<T, Total> amount) {
-        Total used = Total.sum(taken.stream().map(amount).toList());
+        List<Total> amounts = taken.stream().map(amount).toList();
+        Total used = Total.sum(amounts);
         Total lately = Total.sum(taken.stream().filter(one -> isLate(by.apply(one).entry())).map(amount).toList());
-        return new Supply(measured, new Remainder(had, used), lately, days);
+        return new Supply(measured, new Remainder(had, used), lately, least(amounts), days);
+    }
+
+    /** The smallest of what batches took, leaving out those that took nothing. */
+    private static Magnitude least(List<Total> amounts) {
+        return amounts.stream().allMatch(amount -> amount.gaps().isEmpty())
+                ? amounts.stream().map(Total::known).filter(known -> known.orThrow() > 0)
+                        .min(Comparator.comparingDouble(Magnitude::orThrow)).orElse(Magnitude.UNKNOWN)
+                : Magnitude.UNKNOWN;
     }
 
     /** Whether an entry lies in the days whose pace is told. */

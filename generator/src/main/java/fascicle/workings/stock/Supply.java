@@ -9,9 +9,10 @@ import fascicle.measure.Dimension;
  * @param measured whether it is weighed, in g, or measured, in mL: as its pack is
  * @param remainder what is left
  * @param lately what was used in the last days of the notebook
+ * @param least the least that a batch ever took of it; unknown where none did, or any took an unknown amount
  * @param days how many days those are: 365, or as many as a younger notebook tells of
  */
-public record Supply(Dimension measured, Remainder remainder, Total lately, long days) {
+public record Supply(Dimension measured, Remainder remainder, Total lately, Magnitude least, long days) {
 
     /** A pace is that of a year. */
     static final long YEAR = 365;
@@ -33,11 +34,22 @@ public record Supply(Dimension measured, Remainder remainder, Total lately, long
     }
 
     /**
-     * Whether it is about to run out: nothing is left, or it lasts for less than 90 days.
+     * Whether something is left, but less than any batch took of it.
+     *
+     * @return false where that is not known
+     */
+    public boolean isTooLittle() {
+        Magnitude left = remainder.left();
+        return left.known() && left.orThrow() > 0 && least.known() && left.orThrow() < least.orThrow();
+    }
+
+    /**
+     * Whether it is about to run out: nothing is left, or less than the smallest batch took, or it lasts for less than
+     * 90 days.
      *
      * @return false where that is not known
      */
     public boolean isRunningOut() {
-        return remainder.isUsedUp() || lasts().known() && lasts().orThrow() < QUARTER;
+        return remainder.isUsedUp() || isTooLittle() || lasts().known() && lasts().orThrow() < QUARTER;
     }
 }

@@ -31,7 +31,7 @@ class ScheduledEventsTest {
                         "10:30 Brick: Hold at 88 °C (to 2026-06-13T12:30) rings",
                         "12:30 Brick: Heat off. Leave to cool in the bath (to 2026-06-13T12:30) rings",
                         "08:00 Brick: Out of the bath. Rinse. Dry (to 2026-06-14T08:00) rings",
-                        "08:00 Brick: Use the needles that are still damp, or dry them (to 2026-06-17T08:00) rings"),
+                        "08:00 Brick: If any needles are still damp: use them now, or dry them (to 2026-06-17T08:00) rings"),
                 events(schedule).stream().map(ScheduledEventsTest::said).toList());
     }
 

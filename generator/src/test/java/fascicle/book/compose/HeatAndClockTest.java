@@ -107,7 +107,7 @@ class HeatAndClockTest {
         assertEquals("1:30 Heat off. With tongs, out of the hot bath: Mordant. Bath on the stove, needles in. Heat to 88 °C. 0:30",
                 rows().get(2));
         assertTrue(rows().stream().anyMatch(row -> row.contains("Out of the bath: Iron.")), () -> "not hot to the hand");
-        assertTrue(plain(page("methods/low-water-simmer.html").text()).contains("It is safer to let it cool first"));
+        assertTrue(plain(page("methods/low-water-simmer.html").text()).contains("It is safer to let the bath cool first"));
     }
 
     @Test
@@ -124,8 +124,8 @@ class HeatAndClockTest {
     void whatIsNotKnownSaysWhichLineWouldTell() throws Exception {
         method("bath: {water: 3 L}", "heat: [{to: 88 °C, over: 30 min, hold: 2 h}]", "rinse: before-drying");
         assertEquals("when cool Out of the bath. Rinse. Dry. until dry", rows().get(3));
-        assertEquals(List.of("How long the bath cools is not written (“cool:”), so times after it are not known: the needles "
-                + "come out when it is cool."), page("methods/low-water-simmer.html").select(".by-clock").parents().next(".remark")
+        assertEquals(List.of("No times after the cooling: write how long the bath cools, as “cool:”. The needles come out "
+                + "when it is cool."), page("methods/low-water-simmer.html").select(".by-clock").parents().next(".remark")
                 .eachText());
     }
 
