@@ -62,6 +62,11 @@ class PlanTest {
                         rinse: before-drying
                         dry: 1 day
                         ---
+                        1. Vinegar into the water, then the dye through a cloth.
+
+                        ## For a class (students only)
+
+                        Nobody under sixteen at the stove.
                         """)
                 .with("methods/copper.md", """
                         ---
@@ -316,6 +321,8 @@ class PlanTest {
         assertTrue(said.contains("too little on the shelf"), said);
         assertTrue(said.contains("Lots with enough for everyone: Plenty (260 g left)"), said);
         assertTrue(said.contains("The label on the pack, local rules and licensed practice come before anything"), said);
+        assertTrue(said.contains("Vinegar into the water, then the dye through a cloth.")
+                && said.contains("Nobody under sixteen at the stove."), "the maker's own words on it: " + said);
         Document slips = Jsoup.parse(Files.readString(target.resolve("slip.html")));
         assertEquals(8, slips.select("table.blank").last().select("tbody tr").size(), "a line for each tag");
         assertTrue(slips.select(".slip").stream().allMatch(slip -> slip.select(".caution li").size() > 4),

@@ -10,9 +10,11 @@ import fascicle.book.caution.ClassWords;
 import fascicle.book.figures.Figures;
 import fascicle.book.gist.Doings;
 import fascicle.book.page.Frame;
+import fascicle.book.page.Markup;
 import fascicle.book.page.PlanPage;
 import fascicle.book.page.Scaling;
 import fascicle.book.page.SlipPage;
+import fascicle.book.prose.Prose;
 import fascicle.book.words.Words;
 import fascicle.measure.Dimension;
 import fascicle.workings.Measuring;
@@ -150,12 +152,23 @@ public final class PlanComposer {
                 .mapToObj(row -> new Scaling.Row(thing(sheets.get(0).rows().get(row)),
                         sheets.stream().map(sheet -> cell(sheet.rows().get(row))).toList())).toList();
         return new PlanPage.Measured(words.say("plan.lettered", batch.letter(), batch.chosen().called()), pots(batch), titles,
-                rows, remarks(batch));
+                rows, remarks(batch), steps(batch));
     }
 
     private List<String> cell(BatchSheet.Row row) {
         return row.whole().isEmpty() ? row.written().map(text -> words.say("batch.unsized", text)).stream().toList()
                 : row.whole();
+    }
+
+    /** The maker's words, once for all that follow them. The sheet stands alone: its ways and pictures lead nowhere. */
+    private List<Markup> steps(Batch batch) {
+        boolean told = plan.batches().stream().takeWhile(before -> before != batch)
+                .anyMatch(before -> before.chosen().steps().equals(batch.chosen().steps()));
+        if (told) {
+            return List.of();
+        }
+        Prose prose = new Prose(file -> Optional.empty(), file -> Optional.empty());
+        return batch.chosen().steps().stream().filter(note -> !note.isBlank()).map(note -> prose.html(note, "")).toList();
     }
 
     private List<String> remarks(Batch batch) {

@@ -35,9 +35,10 @@ public record PlanPage(Frame frame, List<String> said, List<String> refused, Lis
      * @param columns for how much each column is
      * @param rows what to measure out
      * @param remarks what to know beside it, in sentences
+     * @param steps the maker's words on how it is done
      */
     public record Measured(String title, List<String> pots, List<String> columns, List<Scaling.Row> rows,
-            List<String> remarks) {}
+            List<String> remarks, List<Markup> steps) {}
 
     /**
      * What it takes of one thing.

@@ -1,6 +1,8 @@
 package fascicle.workings.plan;
 
+import fascicle.notebook.Note;
 import fascicle.notebook.Recipe;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -9,9 +11,10 @@ import java.util.Optional;
  * @param id its id
  * @param called its title
  * @param recipe what is done
+ * @param steps the maker's words on how it is done: a method's own, or those of the method an entry followed
  * @param lot the id of the needle lot it was done on, or is for
  */
-public record Chosen(String id, String called, Recipe recipe, Optional<String> lot) {
+public record Chosen(String id, String called, Recipe recipe, List<Note> steps, Optional<String> lot) {
 
     /**
      * Whether there is a dyebath that names no dye.

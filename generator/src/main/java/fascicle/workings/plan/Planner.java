@@ -4,6 +4,7 @@ import fascicle.bath.Magnitude;
 import fascicle.notebook.Cover;
 import fascicle.notebook.Dye;
 import fascicle.notebook.Ids;
+import fascicle.notebook.Note;
 import fascicle.notebook.Notebook;
 import fascicle.notebook.Noted;
 import fascicle.workings.EntryWorking;
@@ -54,11 +55,15 @@ final class Planner {
 
     private Optional<Chosen> chosen(String id) {
         return workings.entry(id).map(EntryWorking::entry)
-                .map(entry -> new Chosen(entry.id(), entry.called(), entry.recipe(),
+                .map(entry -> new Chosen(entry.id(), entry.called(), entry.recipe(), steps(entry.method()),
                         entry.needles().lot().map(Noted::value)))
                 .or(() -> workings.method(id).map(MethodWorking::method)
-                        .map(method -> new Chosen(method.id(), method.called(), method.recipe(),
+                        .map(method -> new Chosen(method.id(), method.called(), method.recipe(), method.notes(),
                                 method.needles().lot().map(Noted::value))));
+    }
+
+    private List<Note> steps(Optional<Noted<String>> method) {
+        return method.flatMap(id -> workings.method(id.value())).map(found -> found.method().notes()).orElse(List.of());
     }
 
     private void plan(Chosen chosen, Ask.Choice choice) {
