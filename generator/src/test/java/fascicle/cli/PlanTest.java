@@ -130,9 +130,10 @@ class PlanTest {
         JsonNode needs = planned("class-brick", "--each", "15g", "--people", "8").get("needs");
         JsonNode brick = needs.valueStream().filter(need -> need.get("is").asString().equals("brick")).findFirst()
                 .orElseThrow();
-        // 2 g were bought and 0.4 g used.
+        // 2 g were bought and 0.4 g used; 2.5 g are dissolved, of which the baths take 2.4 g.
         assertEquals(1.6, brick.get("left").asDouble(), 1e-6);
-        assertEquals(-0.8, brick.get("after").asDouble(), 1e-6);
+        assertEquals(2.5, brick.get("g").asDouble(), 1e-6);
+        assertEquals(-0.9, brick.get("after").asDouble(), 1e-6);
         assertTrue(brick.get("too_little").asBoolean());
         JsonNode vinegar = needs.get(0);
         assertEquals("white-vinegar", vinegar.get("is").asString());
@@ -231,8 +232,28 @@ class PlanTest {
         assertEquals(45, small.get("ml").asDouble(), 1e-9);
         assertEquals(100, small.get("make_ml").asDouble());
         assertEquals(1, small.get("weigh_g").asDouble(), 1e-9);
-        assertTrue(plan("class-brick", "--each", "11.25 g", "--people", "2").out().replace('\u202f', ' ').contains(
-                "1 g dissolved in water and filled up to 100 mL (1 %), of which the baths take 45 mL"));
+        String told = plan("class-brick", "--each", "11.25 g", "--people", "2").out().replace('\u202f', ' ');
+        assertTrue(told.contains("1 g dissolved in water and filled up to 100 mL (1 %), of which the baths take 45 mL"), told);
+        assertTrue(told.contains("45 mL of 1 % stock, 0.45 g in it"), "no balance weighs what a jug measures: " + told);
+    }
+
+    /** A sheet on the table leads nowhere: whoever follows a method has that one's words too, once on the sheet. */
+    @Test
+    void aMethodThatFollowsAnotherBringsThatOnesWords() throws IOException {
+        WrittenNotebook.empty(notebook).with("methods/dark-brick.md",
+                "---\ntitle: Dark brick\nmethod: class-brick\n---\nAs the other, but twice as long.\n");
+        String alone = sheet("dark-brick");
+        assertTrue(alone.contains("As the other, but twice as long. From “Brick for a class” Vinegar into the water"), alone);
+        String both = sheet("class-brick", "dark-brick");
+        assertEquals(1, both.split("Vinegar into the water", -1).length - 1, both);
+        assertFalse(both.contains("From “"), both);
+    }
+
+    private String sheet(String... methods) throws IOException {
+        Path target = folder.resolve("sheet-" + methods.length);
+        plan(Stream.concat(Stream.of(methods), Stream.of("--each", "15g", "--people", "2", "--to", target.toString()))
+                .toArray(String[]::new)).ends(0);
+        return Jsoup.parse(Files.readString(target.resolve("plan.html"))).text();
     }
 
     @Test

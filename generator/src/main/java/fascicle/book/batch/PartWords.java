@@ -61,11 +61,11 @@ public final class PartWords {
         if (made.isPresent() && part.grams().isPresent()) {
             double millilitres = new Stock(made.getAsDouble()).millilitres(part.grams().getAsDouble());
             return List.of(stock(millilitres, made.getAsDouble(), part.amountAbout() || part.spooned()),
-                    words.say("batch.in-it", weighed(part)));
+                    dissolved(part));
         }
         if (part.stockPercent().isPresent() && part.ml().isPresent()) {
             ways.add(stock(part.ml().getAsDouble(), part.stockPercent().getAsDouble(), part.amountAbout()));
-            part.grams().ifPresent(grams -> ways.add(words.say("batch.in-it", weighed(part))));
+            part.grams().ifPresent(grams -> ways.add(dissolved(part)));
             return List.copyOf(ways);
         }
         if (part.grams().isPresent()) {
@@ -94,6 +94,12 @@ public final class PartWords {
     private String weighed(PartFigures part) {
         OptionalDouble step = toMake(part).isPresent() ? OptionalDouble.empty() : measuring.balance();
         return figures.weighed(part.grams().orElseThrow(), step, part.amountAbout() || part.spooned());
+    }
+
+    /** What a solution brings is measured in a jug, so that the balance's steps do not bind it. */
+    private String dissolved(PartFigures part) {
+        return words.say("batch.in-it",
+                figures.amount(part.grams().orElseThrow(), "g", part.amountAbout() || part.spooned()));
     }
 
     private String stock(double millilitres, double percent, boolean about) {

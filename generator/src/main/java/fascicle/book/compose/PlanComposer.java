@@ -10,7 +10,6 @@ import fascicle.book.caution.ClassWords;
 import fascicle.book.figures.Figures;
 import fascicle.book.gist.Doings;
 import fascicle.book.page.Frame;
-import fascicle.book.page.Markup;
 import fascicle.book.page.PlanPage;
 import fascicle.book.page.Scaling;
 import fascicle.book.page.SlipPage;
@@ -21,6 +20,7 @@ import fascicle.workings.Measuring;
 import fascicle.workings.Scaled;
 import fascicle.workings.Workings;
 import fascicle.workings.plan.Batch;
+import fascicle.workings.plan.Chosen;
 import fascicle.workings.plan.DayPlan;
 import fascicle.workings.plan.Need;
 import fascicle.workings.plan.PotGroup;
@@ -161,14 +161,23 @@ public final class PlanComposer {
     }
 
     /** The maker's words, once for all that follow them. The sheet stands alone: its ways and pictures lead nowhere. */
-    private List<Markup> steps(Batch batch) {
-        boolean told = plan.batches().stream().takeWhile(before -> before != batch)
-                .anyMatch(before -> before.chosen().steps().equals(batch.chosen().steps()));
-        if (told) {
-            return List.of();
-        }
+    private List<PlanPage.Told> steps(Batch batch) {
         Prose prose = new Prose(file -> Optional.empty(), file -> Optional.empty());
-        return batch.chosen().steps().stream().filter(note -> !note.isBlank()).map(note -> prose.html(note, "")).toList();
+        return batch.chosen().steps().stream().filter(told -> !isToldBefore(told, batch))
+                .map(told -> new PlanPage.Told(title(told, batch), told.notes().stream().filter(note -> !note.isBlank())
+                        .map(note -> prose.html(note, "")).toList()))
+                .filter(told -> !told.words().isEmpty()).toList();
+    }
+
+    private boolean isToldBefore(Chosen.Told told, Batch batch) {
+        return plan.batches().stream().takeWhile(before -> before != batch)
+                .anyMatch(before -> before.chosen().steps().contains(told));
+    }
+
+    /** Whose words they are, where they are not those of the method that the table stands for. */
+    private Optional<String> title(Chosen.Told told, Batch batch) {
+        return told.method().equals(batch.chosen().called()) ? Optional.empty()
+                : Optional.of(words.say("plan.says", told.method()));
     }
 
     private List<String> remarks(Batch batch) {

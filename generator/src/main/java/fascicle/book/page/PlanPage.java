@@ -35,10 +35,18 @@ public record PlanPage(Frame frame, List<String> said, List<String> refused, Lis
      * @param columns for how much each column is
      * @param rows what to measure out
      * @param remarks what to know beside it, in sentences
-     * @param steps the maker's words on how it is done
+     * @param steps the maker's words on how it is done, method by method
      */
     public record Measured(String title, List<String> pots, List<String> columns, List<Scaling.Row> rows,
-            List<String> remarks, List<Markup> steps) {}
+            List<String> remarks, List<Told> steps) {}
+
+    /**
+     * How it is done.
+     *
+     * @param title whose words they are; nothing where they are the method's own
+     * @param words the maker's words
+     */
+    public record Told(Optional<String> title, List<Markup> words) {}
 
     /**
      * What it takes of one thing.

@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
  *
  * @param start when the first pot begins, where that is known
  * @param due the stages of all pots, in the order of time; what has no known time stands after what comes before it in
- *     its own pot, and what keeps at the end
+ *     its own pot, and what keeps at the day it keeps to
  * @param together when two pots stand on the stove at once
  * @param last pots of which nobody knows how long they keep the stove, and which therefore came last
  * @param unplaced those among them for which there is no place until another of them goes off; they have no times
@@ -105,8 +105,9 @@ public record Schedule(Optional<LocalDateTime> start, List<Due> due, List<Togeth
         for (Stage stage : placed.clock().stages()) {
             OptionalDouble from = placed.minutes(stage.from(), begun);
             key = StrictMath.max(key, from.orElse(key));
-            keyed.add(new Keyed(stage.kind() == Stage.Kind.KEEP ? Double.POSITIVE_INFINITY : key,
-                    new Due(placed.name(), stage, from, placed.minutes(stage.until(), begun))));
+            OptionalDouble until = placed.minutes(stage.until(), begun);
+            keyed.add(new Keyed(stage.kind() == Stage.Kind.KEEP ? until.orElse(Double.POSITIVE_INFINITY) : key,
+                    new Due(placed.name(), stage, from, until)));
         }
         return keyed;
     }

@@ -51,8 +51,23 @@ public record Batch(String letter, Chosen chosen, List<PotGroup> groups, Scaled 
      * @return g in 100 mL; nothing where it is handled as it is
      */
     public OptionalDouble strength(Part part) {
-        Optional<Solution> made = solutions.stream().filter(solution -> solution.part().part().equals(part)).findFirst();
-        return made.map(solution -> OptionalDouble.of(solution.percent())).orElse(OptionalDouble.empty());
+        return solution(part).map(made -> OptionalDouble.of(made.percent())).orElse(OptionalDouble.empty());
+    }
+
+    private Optional<Solution> solution(Part part) {
+        return solutions.stream().filter(made -> made.part().part().equals(part)).findFirst();
+    }
+
+    /**
+     * What a part takes from its pack: of what comes as a solution as much as is dissolved, be it more than the baths
+     * take of it.
+     *
+     * @param part a part of {@link #whole}
+     * @param step the balance's smallest step, g; nothing where that is not known
+     * @return in g; nothing where that is not known
+     */
+    public OptionalDouble takenGrams(PartFigures part, OptionalDouble step) {
+        return solution(part.part()).map(made -> OptionalDouble.of(made.weighing(step))).orElse(part.grams());
     }
 
     /**

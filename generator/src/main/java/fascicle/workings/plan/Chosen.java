@@ -11,10 +11,18 @@ import java.util.Optional;
  * @param id its id
  * @param called its title
  * @param recipe what is done
- * @param steps the maker's words on how it is done: a method's own, or those of the method an entry followed
+ * @param steps the maker's words on how it is done: a method's own, then those of the method that one follows, and so on
  * @param lot the id of the needle lot it was done on, or is for
  */
-public record Chosen(String id, String called, Recipe recipe, List<Note> steps, Optional<String> lot) {
+public record Chosen(String id, String called, Recipe recipe, List<Told> steps, Optional<String> lot) {
+
+    /**
+     * What a method says of how it is done.
+     *
+     * @param method its title
+     * @param notes the maker's words
+     */
+    public record Told(String method, List<Note> notes) {}
 
     /**
      * Whether there is a dyebath that names no dye.

@@ -4,7 +4,7 @@ import fascicle.bath.Magnitude;
 import fascicle.notebook.Cover;
 import fascicle.notebook.Dye;
 import fascicle.notebook.Ids;
-import fascicle.notebook.Note;
+import fascicle.notebook.Method;
 import fascicle.notebook.Notebook;
 import fascicle.notebook.Noted;
 import fascicle.workings.EntryWorking;
@@ -55,15 +55,24 @@ final class Planner {
 
     private Optional<Chosen> chosen(String id) {
         return workings.entry(id).map(EntryWorking::entry)
-                .map(entry -> new Chosen(entry.id(), entry.called(), entry.recipe(), steps(entry.method()),
+                .map(entry -> new Chosen(entry.id(), entry.called(), entry.recipe(),
+                        told(entry.method().map(Noted::value)),
                         entry.needles().lot().map(Noted::value)))
                 .or(() -> workings.method(id).map(MethodWorking::method)
-                        .map(method -> new Chosen(method.id(), method.called(), method.recipe(), method.notes(),
+                        .map(method -> new Chosen(method.id(), method.called(), method.recipe(),
+                                told(Optional.of(method.id())),
                                 method.needles().lot().map(Noted::value))));
     }
 
-    private List<Note> steps(Optional<Noted<String>> method) {
-        return method.flatMap(id -> workings.method(id.value())).map(found -> found.method().notes()).orElse(List.of());
+    /** What a method says, and what the one that it follows does, since a sheet on the table leads nowhere else. */
+    private List<Chosen.Told> told(Optional<String> method) {
+        Map<String, Chosen.Told> told = new LinkedHashMap<>();
+        Optional<Method> next = method.flatMap(workings::method).map(MethodWorking::method);
+        while (next.isPresent() && !told.containsKey(Ids.key(next.get().id()))) {
+            told.put(Ids.key(next.get().id()), new Chosen.Told(next.get().called(), next.get().notes()));
+            next = next.get().follows().map(Noted::value).flatMap(workings::method).map(MethodWorking::method);
+        }
+        return List.copyOf(told.values());
     }
 
     private void plan(Chosen chosen, Ask.Choice choice) {
@@ -110,8 +119,10 @@ final class Planner {
 
     private List<Need> needs() {
         Map<String, List<PartFigures>> parts = new LinkedHashMap<>();
-        batches.stream().flatMap(batch -> batch.whole().everything().stream()).forEach(part ->
-                parts.computeIfAbsent(Ids.key(part.is()), unused -> new ArrayList<>()).add(part));
+        for (Batch batch : batches) {
+            batch.whole().everything().forEach(part -> parts.computeIfAbsent(Ids.key(part.is()), unused -> new ArrayList<>())
+                    .add(part.amounting(batch.takenGrams(part, workings.measuring().balance()), part.ml())));
+        }
         return parts.values().stream().map(this::need).toList();
     }
 

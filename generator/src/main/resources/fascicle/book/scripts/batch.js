@@ -178,12 +178,13 @@ self.fascicleBatch = (function (book) {
   const stock = (ml, percent, about) => tell('stock', amount(ml, 'ml', about), atMost(percent, 2));
 
   function ways(part, set) {
-    const toMake = stockOf(part);
-    const mass = part.g && weighed(part.g[0], toMake ? 0 : book.balance, part.about || part.of.spooned);
+    const rough = part.about || part.of.spooned;
     if (part.of.stock && part.ml) {
-      return [stock(part.ml[0], part.of.stock, part.about)].concat(mass ? tell('in-it', mass) : []);
+      return [stock(part.ml[0], part.of.stock, part.about)].concat(
+        part.g ? tell('in-it', amount(part.g[0], 'g', rough)) : []);
     }
-    const found = mass ? [mass] : [];
+    const toMake = stockOf(part);
+    const found = part.g ? [weighed(part.g[0], toMake ? 0 : book.balance, rough)] : [];
     if (part.ml) {
       found.push(amount(part.ml[0], 'ml', part.about));
     }

@@ -104,6 +104,15 @@ class ScheduleTest {
         assertEquals(List.of(java.util.Arrays.toString(sorted)), List.of(java.util.Arrays.toString(times)));
     }
 
+    /** The pot that soaks overnight was begun first, and its needles are out a day later, so they keep a day longer. */
+    @Test
+    void whatKeepsStandsInTheOrderOfTheDaysItKeepsTo() {
+        kitchen.cover("damp-keeps: 3 days");
+        Schedule schedule = schedule("night", "hour");
+        assertEquals(List.of("2 hour", "1 night"), schedule.due().stream()
+                .filter(due -> due.stage().kind() == Stage.Kind.KEEP).map(Schedule.Due::pot).toList());
+    }
+
     @Test
     void withoutAStartThereAreMinutesAndNoHours() {
         Schedule schedule = Schedule.of(List.of(new Schedule.Pot("night", kitchen.clock("night"))));
