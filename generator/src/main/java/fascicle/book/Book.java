@@ -20,6 +20,7 @@ import fascicle.book.data.EntriesCsv;
 import fascicle.book.data.JsonBook;
 import fascicle.book.figures.Figures;
 import fascicle.book.gallery.Gallery;
+import fascicle.book.ledger.Ledger;
 import fascicle.book.lookup.IndexFile;
 import fascicle.book.lookup.Lookup;
 import fascicle.book.page.Page;
@@ -63,11 +64,11 @@ public final class Book {
 
     private final Map<String, Supplier<byte[]>> files = new TreeMap<>();
 
-    private Book(Workings workings, Edition edition, Theme theme, Gallery gallery) {
+    private Book(Ledger ledger, Theme theme, Gallery gallery) {
+        Workings workings = ledger.workings();
         Words words = Words.shipped();
         Addresses addresses = new Addresses(workings, new Figures(words));
-        Materials materials = new Materials(workings, edition, addresses, gallery, words,
-                theme.styleAddress());
+        Materials materials = new Materials(ledger, addresses, gallery, words, theme.styleAddress());
         page("index.html", theme, () -> new CoverComposer(materials).page());
         page("about.html", theme, () -> new AboutComposer(materials).page());
         page("look-up.html", theme, () -> new LookUpComposer(materials).page());
@@ -75,9 +76,8 @@ public final class Book {
         page("grid.html", theme, () -> new GridComposer(materials).page());
         page("ladders.html", theme, () -> new LadderComposer(materials).page());
         page("repeats.html", theme, () -> new RepeatsComposer(materials).page());
-        if (edition == Edition.STUDIO) {
-            page(ShelfComposer.ADDRESS, theme, () -> new ShelfComposer(materials).page());
-        }
+        ledger.stock().ifPresent(stock ->
+                page(ShelfComposer.ADDRESS, theme, () -> new ShelfComposer(materials, stock).page()));
         for (SampleString order : SampleString.values()) {
             page(StringComposer.address(order), theme, () -> new StringComposer(materials).page(order));
         }
@@ -98,8 +98,8 @@ public final class Book {
         files.put("scripts/open.js", () -> Scripts.bytes("open.js"));
         files.put("scripts/batch.js", () -> Scripts.bytes("batch.js"));
         files.put(BatchScript.ADDRESS, () -> BatchScript.bytes(workings, words));
-        files.put("data/book.json", () -> JsonBook.bytes(workings, edition));
-        files.put("data/entries.csv", () -> EntriesCsv.bytes(workings, edition));
+        files.put("data/book.json", () -> JsonBook.bytes(ledger));
+        files.put("data/entries.csv", () -> EntriesCsv.bytes(ledger));
         files.put(IndexFile.ADDRESS, () -> IndexFile.bytes(Lookup.of(workings, words), workings, addresses, words));
         files.put("scripts/engine.js", () -> Scripts.bytes("engine.js"));
     }
@@ -114,7 +114,7 @@ public final class Book {
      * @return the book
      */
     public static Book of(Workings workings, Edition edition, Theme theme, Gallery gallery) {
-        return new Book(workings, edition, theme, gallery);
+        return new Book(Ledger.of(workings, edition), theme, gallery);
     }
 
     /**

@@ -36,7 +36,7 @@ public final class EntryComposer {
     private final Figures figures;
     private final ColourComposer colours;
     private final Outcomes outcomes;
-    private final StockWords stock;
+    private final Optional<StockWords> stock;
 
     /**
      * Composes pages of entries.
@@ -54,7 +54,7 @@ public final class EntryComposer {
         this.figures = materials.figures();
         this.colours = new ColourComposer(materials, ways);
         this.outcomes = new Outcomes(words);
-        this.stock = new StockWords(materials);
+        this.stock = materials.stock().map(shelf -> new StockWords(materials, shelf));
     }
 
     /**
@@ -137,9 +137,7 @@ public final class EntryComposer {
                 .written("fact.bundles", needles.bundles())
                 .word("fact.sheaths", "sheaths", needles.sheaths())
                 .link("fact.dyed-before", needles.from().map(from -> ways.entry(from.value())));
-        if (materials.isStudio()) {
-            stock.cost(facts, working);
-        }
+        stock.ifPresent(said -> said.cost(facts, working));
         return facts.facts();
     }
 
@@ -158,10 +156,10 @@ public final class EntryComposer {
             facts.written("fact.glass-left", glass.left());
             working.uptake().ifPresent(uptake -> glasses.uptake(facts, uptake));
         });
-        if (materials.isStudio()) {
+        stock.ifPresent(said -> {
             entry.kept().ifPresent(kept -> kept(facts, kept));
-            stock.kept(facts, working);
-        }
+            said.kept(facts, working);
+        });
         return facts.facts();
     }
 

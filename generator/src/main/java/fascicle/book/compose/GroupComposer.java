@@ -83,7 +83,8 @@ public final class GroupComposer {
                 group.map(found -> new PartedComposer(materials, ways).of(shelf, found)).orElse(List.of()),
                 grids(shelf, leaf), many.flatMap(this::colours),
                 many.flatMap(found -> new PlotComposer(materials, ways).of(shelf, found)), steps,
-                worked.flatMap(new HeatComposer(materials)::of), method.flatMap(found -> new ClockComposer(materials)
+                worked.flatMap(found -> new HeatComposer(materials).of(found.recipe(), found.bath())),
+                method.flatMap(found -> new ClockComposer(materials)
                         .of(Work.of(found, materials.workings().notebook().cover()))), scaling,
                 notes(things.notes(shelf, leaf.id())), group.map(this::counts).orElse(List.of()),
                 group.map(found -> new SheafComposer(materials, ways).of(shelf, found)).orElse(List.of()));

@@ -8,13 +8,14 @@ import fascicle.book.page.Plot;
 import fascicle.book.plot.HeatPlot;
 import fascicle.book.words.Words;
 import fascicle.notebook.HeatStep;
+import fascicle.notebook.Recipe;
 import fascicle.notebook.Span;
+import fascicle.workings.BathFigures;
 import fascicle.workings.Boil;
 import fascicle.workings.EntryWorking;
 import fascicle.workings.HeatCourse;
 import fascicle.workings.PartFigures;
 import fascicle.workings.Workings;
-import fascicle.workings.acidity.Acidities;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,7 +28,6 @@ final class HeatComposer {
     private final Figures figures;
     private final Heating heating;
     private final Boil boil;
-    private final Acidities acidities;
 
     HeatComposer(Materials materials) {
         this.workings = materials.workings();
@@ -35,7 +35,6 @@ final class HeatComposer {
         this.figures = materials.figures();
         this.heating = new Heating(materials.words());
         this.boil = Boil.of(workings.notebook().cover());
-        this.acidities = materials.acidities();
     }
 
     /**
@@ -44,19 +43,18 @@ final class HeatComposer {
      */
     Optional<Plot> ofEntry(EntryWorking working) {
         Optional<Plot> ofMethod = working.entry().method().flatMap(id -> workings.method(id.value()))
-                .map(method -> Worked.of(method, acidities))
-                .flatMap(this::of);
-        return of(Worked.of(working, acidities)).filter(plot -> !ofMethod.equals(Optional.of(plot)));
+                .flatMap(method -> of(method.method().recipe(), method.bath()));
+        return of(working.entry().recipe(), working.bath()).filter(plot -> !ofMethod.equals(Optional.of(plot)));
     }
 
     /** How hot a bath is, and for how long; nothing where no time of it is known. */
-    Optional<Plot> of(Worked worked) {
-        HeatCourse course = HeatCourse.of(worked.recipe().heat());
+    Optional<Plot> of(Recipe recipe, BathFigures bath) {
+        HeatCourse course = HeatCourse.of(recipe.heat());
         List<HeatStage> lines = course.known();
         if (lines.stream().mapToDouble(HeatStage::minutes).sum() <= 0) {
             return Optional.empty();
         }
-        List<PartFigures> later = worked.bath().parts().stream().filter(part -> minutes(part).isPresent()).toList();
+        List<PartFigures> later = bath.parts().stream().filter(part -> minutes(part).isPresent()).toList();
         List<HeatPlot.Addition> additions = new ArrayList<>();
         List<Fact> facts = new ArrayList<>();
         for (PartFigures part : later) {

@@ -4,6 +4,7 @@ import fascicle.book.address.Addresses;
 import fascicle.book.figures.Figures;
 import fascicle.book.gallery.Gallery;
 import fascicle.book.gist.Gist;
+import fascicle.book.ledger.Ledger;
 import fascicle.book.page.EntryRow;
 import fascicle.book.prose.Prose;
 import fascicle.book.words.Words;
@@ -14,6 +15,7 @@ import fascicle.workings.acidity.Acidities;
 import fascicle.workings.chain.Chains;
 import fascicle.workings.stock.Stocktaking;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 
@@ -23,8 +25,7 @@ import java.util.function.Supplier;
  */
 public final class Materials {
 
-    private final Workings workings;
-    private final Edition edition;
+    private final Ledger ledger;
     private final Addresses addresses;
     private final Gallery gallery;
     private final Words words;
@@ -34,26 +35,21 @@ public final class Materials {
     private final Ties ties;
     private final Gist gist;
     private final Care care;
-    private final Acidities acidities;
-    private final Chains chains;
-    private final Stocktaking stock;
     private final String style;
     private final Map<String, EntryRow> rows = new ConcurrentHashMap<>();
 
     /**
      * Gathers what pages are made from.
      *
-     * @param workings what the book is about
-     * @param edition who it is for
+     * @param ledger what the book is about, and who it is for
      * @param addresses where its pages are
      * @param gallery its photographs
      * @param words its own words
      * @param style the address of the style
      */
-    public Materials(Workings workings, Edition edition, Addresses addresses, Gallery gallery, Words words,
-            String style) {
-        this.workings = workings;
-        this.edition = edition;
+    public Materials(Ledger ledger, Addresses addresses, Gallery gallery, Words words, String style) {
+        Workings workings = ledger.workings();
+        this.ledger = ledger;
         this.addresses = addresses;
         this.gallery = gallery;
         this.words = words;
@@ -63,18 +59,15 @@ public final class Materials {
         this.ties = new Ties(workings);
         this.gist = new Gist(workings, words);
         this.care = Care.of(workings.notebook());
-        this.acidities = Acidities.of(workings);
-        this.chains = Chains.of(workings);
-        this.stock = Stocktaking.of(workings);
         this.style = style;
     }
 
     Workings workings() {
-        return workings;
+        return ledger.workings();
     }
 
     Edition edition() {
-        return edition;
+        return ledger.edition();
     }
 
     Addresses addresses() {
@@ -106,15 +99,16 @@ public final class Materials {
     }
 
     Acidities acidities() {
-        return acidities;
+        return ledger.acidities();
     }
 
     Chains chains() {
-        return chains;
+        return ledger.chains();
     }
 
-    Stocktaking stock() {
-        return stock;
+    /** The studio's shelf; nothing in any other book. */
+    Optional<Stocktaking> stock() {
+        return ledger.stock();
     }
 
     Ties ties() {
@@ -135,6 +129,6 @@ public final class Materials {
     }
 
     boolean isStudio() {
-        return edition == Edition.STUDIO;
+        return edition() == Edition.STUDIO;
     }
 }

@@ -42,13 +42,14 @@ public final class ShelfComposer {
      * Composes the page.
      *
      * @param materials what pages are made from
+     * @param stock what is on the shelf
      */
-    public ShelfComposer(Materials materials) {
+    public ShelfComposer(Materials materials, Stocktaking stock) {
         this.materials = materials;
         this.ways = Ways.fromTop(materials);
         this.words = materials.words();
-        this.stock = materials.stock();
-        this.said = new StockWords(materials);
+        this.stock = stock;
+        this.said = new StockWords(materials, stock);
         this.colours = new ColourComposer(materials, ways);
     }
 

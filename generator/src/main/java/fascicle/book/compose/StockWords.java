@@ -34,10 +34,10 @@ final class StockWords {
     private final Optional<String> currency;
     private final boolean priced;
 
-    StockWords(Materials materials) {
+    StockWords(Materials materials, Stocktaking stock) {
         this.words = materials.words();
         this.figures = materials.figures();
-        this.stock = materials.stock();
+        this.stock = stock;
         this.currency = materials.workings().notebook().cover().currency();
         this.priced = materials.workings().notebook().dyes().stream()
                 .anyMatch(dye -> dye.pack().flatMap(Dye.Pack::price).isPresent());

@@ -17,6 +17,7 @@ import fascicle.notebook.Notebook;
 import fascicle.notebook.Noted;
 import fascicle.workings.care.Care;
 import java.time.LocalDate;
+import fascicle.workings.stock.Stocktaking;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -121,11 +122,11 @@ final class ThingComposer {
                 .link("fact.condition", lot.condition().map(id -> ways.condition(id.value())))
                 .noted("fact.gathered", lot.gathered(), gathered -> materials.figures().date(gathered.value()))
                 .written("fact.length", lot.length());
-        if (materials.isStudio()) {
+        materials.stock().ifPresent(stock -> {
             facts.written("fact.lot-weight", lot.weight());
-            materials.stock().lot(lot.id()).ifPresent(supply ->
-                    new StockWords(materials).supply(facts, "fact.needles-left", supply));
-        }
+            stock.lot(lot.id()).ifPresent(supply ->
+                    new StockWords(materials, stock).supply(facts, "fact.needles-left", supply));
+        });
         lot.bundle().ifPresent(bundle -> facts.known("fact.bundle",
                 Optional.of(materials.figures().amount(bundle.grams(), "g", bundle.weight().value().about()))));
         materials.index().bareColour(lot.id()).ifPresent(colour -> colours.facts(facts, colour));
@@ -148,19 +149,17 @@ final class ThingComposer {
         dye.levelTeaspoon().ifPresent(spoon -> facts.written("fact.level-teaspoon", Optional.of(spoon.weight())));
         facts.links("fact.methods", methods(method -> method.recipe().parts().stream()
                 .anyMatch(part -> Ids.same(part.is().value(), dye.id()))));
-        if (materials.isStudio()) {
-            stock(facts, dye);
-        }
+        materials.stock().ifPresent(stock -> stock(facts, dye, stock));
         return facts.facts();
     }
 
-    private void stock(Facts facts, Dye dye) {
+    private void stock(Facts facts, Dye dye, Stocktaking stock) {
         dye.pack().ifPresent(pack -> facts.written("fact.pack", pack.holds()).noted("fact.price", pack.price(),
                 price -> materials.figures().money(price.value(), notebook.cover().currency(), false)));
         dye.bought().forEach(purchase -> facts.noted("fact.bought", purchase.on(), on -> words.say("bought",
                 materials.figures().date(on.value()),
                 purchase.packs().map(packs -> Figures.atMost(packs.value(), 2)).orElseGet(() -> words.say("shelf.unknown")))));
-        materials.stock().dye(dye.id()).ifPresent(supply ->
-                new StockWords(materials).supply(facts, "fact.stock-left", supply));
+        stock.dye(dye.id()).ifPresent(supply ->
+                new StockWords(materials, stock).supply(facts, "fact.stock-left", supply));
     }
 }

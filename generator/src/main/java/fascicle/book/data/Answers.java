@@ -1,5 +1,6 @@
 package fascicle.book.data;
 
+import fascicle.book.ledger.Ledger;
 import fascicle.book.lookup.Answer;
 import fascicle.notebook.Edition;
 import fascicle.notebook.Finding;
@@ -42,7 +43,7 @@ public final class Answers {
      */
     public static String recalled(List<Answer.Found> found, Workings workings, Edition edition) {
         Answers answers = new Answers();
-        JsonEntry entries = new JsonEntry(answers.json, workings, edition);
+        JsonEntry entries = new JsonEntry(answers.json, Ledger.of(workings, edition));
         answers.json.object(() -> answers.json.items("entries", found, one -> {
             entries.write(one.entry());
             answers.json.figure("de00", one.de00());

@@ -1,13 +1,12 @@
 package fascicle.book.data;
 
+import fascicle.book.ledger.Ledger;
 import fascicle.bath.Magnitude;
 import fascicle.bath.Uptake;
 import fascicle.book.figures.Figures;
 import fascicle.colour.Grade;
 import fascicle.colour.Tone;
 import fascicle.notebook.Bath;
-import fascicle.notebook.Edition;
-import fascicle.notebook.Entry;
 import fascicle.notebook.Fastness;
 import fascicle.notebook.Kept;
 import fascicle.notebook.Noted;
@@ -19,11 +18,9 @@ import fascicle.workings.EntryWorking;
 import fascicle.workings.Fading;
 import fascicle.workings.PartFigures;
 import fascicle.workings.SoakFigures;
-import fascicle.workings.Workings;
 import fascicle.workings.acidity.Acidities;
 import fascicle.workings.stock.Cost;
 import fascicle.workings.stock.DyedBundle;
-import fascicle.workings.stock.Stocktaking;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -50,14 +47,14 @@ public final class EntriesCsv {
 
     private final List<Column> columns = new ArrayList<>();
 
-    private EntriesCsv(Edition edition, Stocktaking stock, Acidities acidities) {
+    private EntriesCsv(Ledger ledger) {
         entry();
         needles();
-        bath(acidities);
+        bath(ledger.acidities());
         colour();
         glass();
         outcome();
-        if (edition == Edition.STUDIO) {
+        ledger.stock().ifPresent(stock -> {
             figure("kept_left_g", working -> figure(stock.bundle(working.id()),
                     bundle -> bundle.remainder().left()));
             word("kept_how", working -> working.entry().kept().flatMap(Kept::how));
@@ -65,21 +62,20 @@ public final class EntriesCsv {
                     .map(LocalDate::toString));
             figure("cost_total", working -> figure(stock.cost(working.id()), Cost::total));
             figure("cost_per_100g", working -> figure(stock.cost(working.id()), Cost::per100g));
-        }
+        });
     }
 
     /**
      * Writes the table of a book.
      *
-     * @param workings of the edition's notebook
-     * @param edition who the book is for
+     * @param ledger what the book reckons with
      * @return the file in UTF-8
      */
-    public static byte[] bytes(Workings workings, Edition edition) {
-        List<Column> columns = new EntriesCsv(edition, Stocktaking.of(workings), Acidities.of(workings)).columns;
+    public static byte[] bytes(Ledger ledger) {
+        List<Column> columns = new EntriesCsv(ledger).columns;
         StringBuilder table = new StringBuilder();
         table.append(columns.stream().map(Column::name).collect(Collectors.joining(",", "", LINE_END)));
-        for (EntryWorking working : workings.entries()) {
+        for (EntryWorking working : ledger.workings().entries()) {
             table.append(columns.stream().map(column -> column.cell().apply(working))
                     .collect(Collectors.joining(",", "", LINE_END)));
         }

@@ -1,11 +1,11 @@
 package fascicle.book.data;
 
 import fascicle.book.Program;
+import fascicle.book.ledger.Ledger;
 import fascicle.colour.ColourNames;
 import fascicle.colour.Lab;
 import fascicle.measure.Dimension;
 import fascicle.notebook.Dye;
-import fascicle.notebook.Edition;
 import fascicle.notebook.Method;
 import fascicle.notebook.Missing;
 import fascicle.notebook.NeedleLot;
@@ -15,8 +15,6 @@ import fascicle.workings.Group;
 import fascicle.workings.LotWorking;
 import fascicle.workings.MethodWorking;
 import fascicle.workings.Workings;
-import fascicle.workings.chain.Chains;
-import fascicle.workings.stock.Stocktaking;
 import fascicle.workings.stock.Supply;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
@@ -29,34 +27,31 @@ import java.util.OptionalDouble;
 public final class JsonBook {
 
     private final Workings workings;
-    private final Edition edition;
     private final Json json = new Json();
     private final JsonEntry entries;
-    private final Stocktaking stock;
+    private final Ledger ledger;
 
-    private JsonBook(Workings workings, Edition edition) {
-        this.workings = workings;
-        this.edition = edition;
-        this.stock = Stocktaking.of(workings);
-        this.entries = new JsonEntry(json, workings, edition);
+    private JsonBook(Ledger ledger) {
+        this.ledger = ledger;
+        this.workings = ledger.workings();
+        this.entries = new JsonEntry(json, ledger);
     }
 
     /**
      * Writes the data of a book.
      *
-     * @param workings of the edition's notebook
-     * @param edition who the book is for
+     * @param ledger what the book reckons with
      * @return the file in UTF-8
      */
-    public static byte[] bytes(Workings workings, Edition edition) {
-        return new JsonBook(workings, edition).text().getBytes(StandardCharsets.UTF_8);
+    public static byte[] bytes(Ledger ledger) {
+        return new JsonBook(ledger).text().getBytes(StandardCharsets.UTF_8);
     }
 
     private String text() {
         json.object(() -> {
             json.number("form", 1);
             json.text("generated_by", Program.name());
-            json.text("edition", edition.word());
+            json.text("edition", ledger.edition().word());
             json.text("title", workings.notebook().cover().title());
             json.texts("missing", workings.notebook().missing().stream().map(Missing::what).toList());
             json.items("entries", workings.entries(), entries::write);
@@ -67,7 +62,7 @@ public final class JsonBook {
             json.items("methods", workings.methods(), this::method);
             groups("days", Group.Kind.DAY);
             groups("years", Group.Kind.YEAR);
-            new JsonBaths(json, Chains.of(workings)).chains();
+            new JsonBaths(json, ledger.chains()).chains();
         });
         return json.finished();
     }
@@ -96,9 +91,7 @@ public final class JsonBook {
             json.text("name", known.name().name());
             json.text("family", known.name().family());
         });
-        if (edition == Edition.STUDIO) {
-            json.figure("left_g", left(stock.lot(lot.id())));
-        }
+        ledger.stock().ifPresent(stock -> json.figure("left_g", left(stock.lot(lot.id()))));
         figures(workings.group(Group.Kind.LOT, lot.id()));
     }
 
@@ -108,13 +101,13 @@ public final class JsonBook {
         json.word("kind", dye.kind());
         json.word("type", dye.type());
         json.word("form", dye.form());
-        if (edition == Edition.STUDIO) {
+        ledger.stock().ifPresent(stock -> {
             Optional<Supply> supply = stock.dye(dye.id());
             OptionalDouble left = left(supply);
             json.figure("left", left);
             json.text("left_unit", supply.filter(known -> left.isPresent())
                     .map(known -> known.measured() == Dimension.MASS ? "g" : "ml"));
-        }
+        });
         figures(workings.group(Group.Kind.DYE, dye.id()));
     }
 

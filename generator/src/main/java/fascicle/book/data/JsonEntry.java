@@ -1,9 +1,9 @@
 package fascicle.book.data;
 
+import fascicle.book.ledger.Ledger;
 import fascicle.colour.Grade;
 import fascicle.colour.Tone;
 import fascicle.notebook.Bath;
-import fascicle.notebook.Edition;
 import fascicle.notebook.Entry;
 import fascicle.notebook.Fastness;
 import fascicle.notebook.Noted;
@@ -19,11 +19,8 @@ import fascicle.workings.PartFigures;
 import fascicle.workings.PotFigures;
 import fascicle.workings.RubFigures;
 import fascicle.workings.SoakFigures;
-import fascicle.workings.Workings;
 import fascicle.workings.acidity.Acidities;
 import fascicle.workings.acidity.AcidityFigures;
-import fascicle.workings.chain.Chains;
-import fascicle.workings.stock.Stocktaking;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -37,19 +34,15 @@ final class JsonEntry {
     private static final Pattern PLAIN_NUMBER = Pattern.compile("0|[1-9][0-9]{0,8}");
 
     private final Json json;
-    private final Workings workings;
-    private final Edition edition;
+    private final Ledger ledger;
     private final Acidities acidities;
     private final JsonBaths baths;
-    private final Stocktaking stock;
 
-    JsonEntry(Json json, Workings workings, Edition edition) {
+    JsonEntry(Json json, Ledger ledger) {
         this.json = json;
-        this.workings = workings;
-        this.edition = edition;
-        this.acidities = Acidities.of(workings);
-        this.stock = Stocktaking.of(workings);
-        this.baths = new JsonBaths(json, Chains.of(workings));
+        this.ledger = ledger;
+        this.acidities = ledger.acidities();
+        this.baths = new JsonBaths(json, ledger.chains());
     }
 
     void write(EntryWorking working) {
@@ -79,7 +72,7 @@ final class JsonEntry {
             json.text("grade", fading.grade().map(Grade::toString));
             json.figure("wool", fading.window().wool().stream().mapToDouble(Noted::value).findFirst());
         });
-        if (edition == Edition.STUDIO) {
+        ledger.stock().ifPresent(stock -> {
             json.object("kept", stock.bundle(entry.id()), bundle -> {
                 json.figure("left_g", bundle.remainder().left().value());
                 json.word("how", bundle.kept().how());
@@ -89,7 +82,7 @@ final class JsonEntry {
                 json.figure("total", cost.total().value());
                 json.figure("per_100g", cost.per100g().value());
             });
-        }
+        });
     }
 
     private void tag(Optional<String> tag) {

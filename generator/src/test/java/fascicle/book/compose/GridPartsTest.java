@@ -7,6 +7,7 @@ import fascicle.book.SampleNotebook;
 import fascicle.book.address.Addresses;
 import fascicle.book.figures.Figures;
 import fascicle.book.gallery.Gallery;
+import fascicle.book.ledger.Ledger;
 import fascicle.book.page.Grid;
 import fascicle.book.page.Link;
 import fascicle.book.words.Words;
@@ -56,7 +57,7 @@ class GridPartsTest {
     private static Materials materials() {
         Workings workings = Workings.of(SampleNotebook.notebook());
         Words words = Words.shipped();
-        return new Materials(workings, Edition.STUDIO, new Addresses(workings, new Figures(words)), Gallery.EMPTY, words,
+        return new Materials(Ledger.of(workings, Edition.STUDIO), new Addresses(workings, new Figures(words)), Gallery.EMPTY, words,
                 "style.css");
     }
 }

@@ -9,6 +9,7 @@ import fascicle.book.address.Addresses;
 import fascicle.book.address.Shelf;
 import fascicle.book.figures.Figures;
 import fascicle.book.gallery.Gallery;
+import fascicle.book.ledger.Ledger;
 import fascicle.book.page.Fact;
 import fascicle.book.page.Link;
 import fascicle.book.page.Plot;
@@ -38,7 +39,7 @@ class PlotPartsTest {
     private final Materials materials = materials(workings);
 
     private static Materials materials(Workings workings) {
-        return new Materials(workings, Edition.STUDIO, new Addresses(workings, new Figures(Words.shipped())),
+        return new Materials(Ledger.of(workings, Edition.STUDIO), new Addresses(workings, new Figures(Words.shipped())),
                 Gallery.EMPTY, Words.shipped(), "style.css");
     }
 
