@@ -5,9 +5,9 @@ package fascicle.bath;
  * more than acetic acid, needles give off acids of their own, and hot baths read otherwise.
  *
  * @param cold with all the carbon dioxide that came with the water
- * @param heated once heating has driven off what the air does not keep in it. Where acid outweighs alkalinity that is
- *     as if all carbon dioxide were gone; where alkalinity outweighs the acid the air's own share keeps the pH of boiled
- *     tap water between 8 and 9
+ * @param heated once heating has driven off what the air does not keep in it; never below the cold one, since heating
+ *     takes nothing in. Where acid outweighs alkalinity that is as if all carbon dioxide were gone; where alkalinity
+ *     outweighs the acid the air's own share keeps the pH of boiled tap water between 8 and 9
  */
 public record Acidity(double cold, double heated) {
 
@@ -24,6 +24,7 @@ public record Acidity(double cold, double heated) {
             throw new IllegalArgumentException("a bath has more than 0 L of liquor: " + litres);
         }
         Dissolved inALitre = dissolved.times(1 / litres);
-        return new Acidity(Equilibria.phClosed(inALitre), Equilibria.phOpen(inALitre));
+        double cold = Equilibria.phClosed(inALitre);
+        return new Acidity(cold, StrictMath.max(cold, Equilibria.phOpen(inALitre)));
     }
 }

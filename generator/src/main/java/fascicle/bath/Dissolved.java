@@ -100,6 +100,18 @@ public record Dissolved(double acetic, double citric, double alkalinity, double 
     }
 
     /**
+     * The same after heating has driven off carbon dioxide until the air gives back as much. Water that held less is
+     * left as it was.
+     *
+     * @param litres of what it is dissolved in
+     * @return with no more carbon than before
+     */
+    public Dissolved heated(double litres) {
+        Dissolved open = openToTheAir(litres);
+        return open.carbon < carbon ? open : this;
+    }
+
+    /**
      * The same after the air has taken or given carbon dioxide until neither gives any more.
      *
      * @param litres of what it is dissolved in

@@ -86,6 +86,18 @@ class AcidityTest {
         assertTrue(Acidity.of(Dissolved.water(1, 400, 7.5), 1).heated() < 9.2);
     }
 
+    /** The soft water of a still is neutral, and has no carbon dioxide to lose: heating takes none in. */
+    @Test
+    void heatingNeverMakesABathSourer() {
+        assertEquals(6.9975, Acidity.of(Dissolved.water(2, 0, 7.5), 2).heated(), 1e-4, "half of pKw 13.995");
+        for (double alkalinity : new double[] {0, 1, 5, 20, 50, 200}) {
+            for (double vinegar : new double[] {0, 0.001, 0.05, 1}) {
+                Acidity bath = Acidity.of(Dissolved.water(1, alkalinity, 7.5).plus(Dissolved.acetic(vinegar)), 1);
+                assertTrue(bath.heated() >= bath.cold() - 1e-9, alkalinity + " mg/L, " + vinegar + " g: " + bath);
+            }
+        }
+    }
+
     @Test
     void moreVinegarIsNeverSweeter() {
         double before = 14;

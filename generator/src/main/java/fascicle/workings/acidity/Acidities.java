@@ -134,8 +134,7 @@ public final class Acidities {
         if (!(content instanceof Content.Known fresh)) {
             return content;
         }
-        // It was heated, so its carbon dioxide is the air's.
-        Dissolved carried = before.dissolved().openToTheAir(before.litres())
+        Dissolved carried = before.dissolved().heated(before.litres())
                 .times(left.stays().orThrow() * taken);
         return new Content.Known(carried.plus(fresh.dissolved()), fresh.litres());
     }
