@@ -87,7 +87,8 @@ final class HeatComposer {
                 pieces.add(words.say("plot.heating-to", celsius(line.to()), Figures.hours(now + line.over())));
             }
             now += line.minutes();
-            if (line.hold() > 0) {
+            boolean stays = line.from() == line.to() ? line.minutes() > 0 : line.hold() > 0;
+            if (stays) {
                 pieces.add(words.say("plot.heating-held", Figures.hours(now)));
             }
         }

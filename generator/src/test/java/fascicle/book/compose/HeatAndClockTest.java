@@ -121,6 +121,22 @@ class HeatAndClockTest {
     }
 
     @Test
+    void aStepThatOnlySaysHowLongKeepsTheHeatOn() throws Exception {
+        method("bath: {water: 3 L}", "heat: [{to: 88 °C, over: 30 min, hold: 1 h}, {over: 45 min}]", "cool: 1 h");
+        assertEquals("1:30 Keep heating. 0:45", rows().get(2));
+        assertEquals("2:15 Heat off. Leave to cool in the bath. 1:00", rows().get(3));
+        Element page = page("methods/low-water-simmer.html");
+        assertTrue(plain(page.text()).contains("135 min"), page.text());
+        assertTrue(plain(page.selectFirst(".of-heating p").text()).contains("held until 2:15"));
+    }
+
+    @Test
+    void nobodyGuessesHowHotABathWasThatIsOnlyHeld() throws Exception {
+        method("bath: {water: 3 L}", "heat: [{hold: 1 h}, {to: 88 °C, hold: 1 h}]", "cool: 1 h");
+        assertEquals("1:00 Heat to 88 °C. not known", rows().get(1));
+    }
+
+    @Test
     void whatIsNotKnownSaysWhichLineWouldTell() throws Exception {
         method("bath: {water: 3 L}", "heat: [{to: 88 °C, over: 30 min, hold: 2 h}]", "rinse: before-drying");
         assertEquals("when cool Out of the bath. Rinse. Dry. until dry", rows().get(3));
