@@ -47,10 +47,10 @@ final class ClockComposer {
      */
     Optional<Timetable> ofEntry(EntryWorking working) {
         Cover cover = workings.notebook().cover();
+        Work work = Work.of(working, cover);
         Optional<Timetable> byMethod = working.entry().method().flatMap(id -> workings.method(id.value()))
-                .flatMap(method -> of(Work.of(method, cover)
-                        .with(working.bath().liquorMl(), working.before(), working.after())));
-        return of(Work.of(working, cover)).filter(clock -> !byMethod.equals(Optional.of(clock)));
+                .flatMap(method -> of(Work.of(method, cover).inLiquorsOf(work)));
+        return of(work).filter(clock -> !byMethod.equals(Optional.of(clock)));
     }
 
     /** The clock of some work; nothing where the recipe gives no time for anything. */
@@ -143,7 +143,7 @@ final class ClockComposer {
         stages.stream().filter(stage -> lost(stage) && !IN_THEIR_OWN_TIME.contains(stage.kind()))
                 .map(stage -> words.say("clock.why-" + stage.kind().name().toLowerCase(Locale.ROOT).replace('_', '-')))
                 .distinct().forEach(notes::add);
-        work.dampKeeps().ifPresent(keeps -> notes.add(words.say("clock.note-keeps", lasting(keeps))));
+        work.dampKeeps().value().ifPresent(keeps -> notes.add(words.say("clock.note-keeps", lasting(keeps))));
         return List.copyOf(notes);
     }
 

@@ -1,6 +1,5 @@
 package fascicle.workings.clock;
 
-import fascicle.bath.Magnitude;
 import fascicle.notebook.Bath;
 import fascicle.notebook.HeatStep;
 import fascicle.notebook.Noted;
@@ -47,9 +46,8 @@ final class Walk {
     }
 
     private void extract(Bath.Extract extract, Log drawing) {
-        OptionalDouble water = extract.water().map(noted -> OptionalDouble.of(noted.value().value()))
-                .orElse(OptionalDouble.empty());
-        new HeatedBath(drawing, Stage.Vat.EXTRACT, Optional.empty(), water, work.boil()).heat(extract.heat(), List.of());
+        new HeatedBath(drawing, Stage.Vat.EXTRACT, Optional.empty(), work.extract(), work.boil())
+                .heat(extract.heat(), List.of());
         drawing.moment(Stage.Kind.OUT, Stage.Vat.EXTRACT, Optional.empty());
     }
 
@@ -108,8 +106,8 @@ final class Walk {
         if (!recipe.finish().isEmpty()) {
             moment(Stage.Kind.FINISH);
         }
-        if (work.dampKeeps().isPresent()) {
-            log.beside(Stage.Kind.KEEP, damp, damp.plus(Magnitude.of(work.dampKeeps().getAsDouble())));
+        if (work.dampKeeps().known()) {
+            log.beside(Stage.Kind.KEEP, damp, damp.plus(work.dampKeeps()));
         }
     }
 

@@ -122,6 +122,23 @@ class ClockTest {
     }
 
     @Test
+    void whatKeepsForARoughTimeIsToBeUsedAtARoughTime() {
+        kitchen.cover("damp-keeps: about 3 days").method("damp", BATH, "heat: [{to: 88 °C, over: 30 min, hold: 1 h}]",
+                "cool: 1 h", "rinse: before-drying");
+        assertEquals("150 keep until ~4470", last("damp", 1));
+    }
+
+    /** 1 L from 20 to 90 °C at 1 kW is 4.9 min, and so 5; 2.4 L on 120 g of needles are 11.7 min, and so 15. */
+    @Test
+    void moreNeedlesNeedMoreOfThePlantAndMoreTimeToDrawItOut() {
+        kitchen.method("plant", "bath: {water: 1 L, extract: {of: 50 g, water: 1 L, heat: [{to: 90 °C, hold: 1 h}]}}", "cool: 1 h");
+        assertEquals("0 rise extract until ~5", said(kitchen.clock("plant").stages().get(1)));
+        assertEquals("0 rise extract until ~15", said(kitchen.clock("plant", 120).stages().get(1)));
+        kitchen.entry("pot", "method: plant", "needles: {weight: 120 g}");
+        assertEquals("0 rise extract until ~15", said(kitchen.entryClock("2026-05-09-pot").stages().get(1)));
+    }
+
+    @Test
     void nightsEndAtEightAndAreNightsOfTheSameDyeDay() {
         kitchen.method("night", "presoak: {for: overnight}", BATH, "heat: [{to: 88 °C, over: 30 min, hold: 16 h}]",
                 "cool: overnight");
