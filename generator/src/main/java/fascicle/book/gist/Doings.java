@@ -36,6 +36,8 @@ public final class Doings {
     public String say(Stage stage) {
         return switch (stage.kind()) {
             case SOAK -> words.say("clock.soak");
+            case MAKE -> in(stage, "clock.make", "clock.make", "clock.make-treatment");
+            case TOP_UP -> words.say("clock.top-up");
             case IN -> in(stage, "clock.in", "clock.in-extract", "clock.in-treatment");
             case ON -> in(stage, "clock.on", "clock.on-extract", "clock.on-treatment");
             case RISE -> rise(stage);

@@ -39,6 +39,14 @@ final class Log {
         goesOn(kind, vat, purpose, now);
     }
 
+    /** A bath is made ready now: before needles come out of the presoak for it, which wait there so long. */
+    void makesReady(Stage.Kind kind, Stage.Vat vat, Optional<Recipe.Purpose> purpose) {
+        int last = stages.size() - 1;
+        boolean soaking = last >= 0 && stages.get(last).vat() == Stage.Vat.BIN && stages.get(last).from().equals(now);
+        stages.add(soaking ? last : last + 1,
+                new Stage(kind, vat, purpose, now, now, Optional.empty(), Optional.empty(), false));
+    }
+
     /** Something that goes on until a time, which is then now. */
     void goesOn(Stage.Kind kind, Stage.Vat vat, Optional<Recipe.Purpose> purpose, Time until) {
         stages.add(new Stage(kind, vat, purpose, now, until, Optional.empty(), Optional.empty(), false));

@@ -66,6 +66,7 @@ final class Walk {
             Optional<Recipe.Purpose> purpose = treatment.as().map(Noted::value);
             OptionalDouble liquor = i < liquors.size() ? liquors.get(i) : OptionalDouble.empty();
             HeatedBath bath = new HeatedBath(log, vat, purpose, liquor, work.boil());
+            log.makesReady(Stage.Kind.MAKE, vat, purpose);
             bath.heat(treatment.heat(), treatment.with());
             if (treatment.heat().isEmpty()) {
                 log.goesOn(Stage.Kind.STAND, vat, purpose, log.now().unknown());
@@ -77,6 +78,8 @@ final class Walk {
     private void dye() {
         List<Part> parts = Stream.concat(recipe.bath().dye().stream(), recipe.bath().assistants().stream()).toList();
         List<HeatStep> heat = recipe.heat();
+        log.makesReady(recipe.bath().reuses().isPresent() ? Stage.Kind.TOP_UP : Stage.Kind.MAKE, Stage.Vat.DYEBATH,
+                Optional.empty());
         new HeatedBath(log, Stage.Vat.DYEBATH, Optional.empty(), work.liquor(), work.boil()).heat(heat, parts);
         boolean sunned = !heat.isEmpty() && HeatedBath.source(heat.get(heat.size() - 1)) == HeatStep.Source.SUN;
         if (recipe.cool().isPresent() || !sunned) {
