@@ -23,7 +23,7 @@ final class Heat {
         Magnitude total = above;
         Magnitude peak = stages.isEmpty() ? Magnitude.UNKNOWN : higher(stages.get(0).from(), stages.get(0).to());
         for (HeatCourse.Stage stage : stages) {
-            boolean lookOfUnknownLength = !stage.isTimed() && stage.isLook();
+            boolean lookOfUnknownLength = !stage.isTimed() && stage.look().isPresent();
             total = lookOfUnknownLength ? Magnitude.UNKNOWN : total.plus(stage.over()).plus(stage.hold());
             above = above.plus(stage.line().map(line -> minutesHot(line).about(stage.about())).orElse(Magnitude.UNKNOWN));
             peak = higher(peak, higher(stage.from(), stage.to()));

@@ -11,7 +11,8 @@ import java.util.Optional;
 
 /**
  * Heating as straight lines between the steps' temperatures, from 20 °C where no start is given: what figures, curves
- * and clocks are all taken from. A step without {@code over:} rises at once, and cooling is not counted.
+ * and clocks are all taken from. A step without {@code over:} rises at once (a clock alone estimates how long that takes),
+ * one without {@code to:} stays as hot as it is, and cooling is not counted.
  *
  * @param stages the steps in order, with what is known of each
  */
@@ -73,9 +74,13 @@ public record HeatCourse(List<Stage> stages) {
             return step.over().isPresent() || step.hold().isPresent();
         }
 
-        /** Whether it is given by how the water looks. */
-        boolean isLook() {
-            return step.to().filter(to -> to.value() instanceof HeatStep.Look).isPresent();
+        /**
+         * How the water looks where it ends.
+         *
+         * @return nothing where that is given otherwise, or not at all
+         */
+        public Optional<HeatStep.Look> look() {
+            return step.to().map(Noted::value).filter(HeatStep.Look.class::isInstance).map(HeatStep.Look.class::cast);
         }
     }
 

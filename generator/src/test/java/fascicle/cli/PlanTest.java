@@ -149,9 +149,9 @@ class PlanTest {
                 .get("clock");
         List<String> told = clock.valueStream().map(due -> due.get("kind").asString() + " " + due.get("at").asString())
                 .toList();
-        assertEquals(List.of("soak 2026-06-13T09:00", "out 2026-06-13T10:00", "on 2026-06-13T10:00",
+        assertEquals(List.of("soak 2026-06-13T09:00", "make 2026-06-13T10:00", "out 2026-06-13T10:00", "on 2026-06-13T10:00",
                 "rise 2026-06-13T10:00", "hold 2026-06-13T10:30", "off 2026-06-13T12:30", "cool 2026-06-13T12:30",
-                "out 2026-06-13T15:30", "rinse 2026-06-13T15:30", "dry 2026-06-13T15:30"), told.subList(0, 10));
+                "out 2026-06-13T15:30", "rinse 2026-06-13T15:30", "dry 2026-06-13T15:30"), told.subList(0, 11));
     }
 
     /** 62 mL to a gram, needles included, and 8313 mL in a pan: four bundles of 30 g, not five. */
@@ -344,6 +344,8 @@ class PlanTest {
         assertTrue(said.contains("The label on the pack, local rules and licensed practice come before anything"), said);
         assertTrue(said.contains("Vinegar into the water, then the dye through a cloth.")
                 && said.contains("Nobody under sixteen at the stove."), "the maker's own words on it: " + said);
+        assertTrue(said.contains("Make up the bath. Out of the presoak. Bath on the stove, needles in. Heat to 88 °C. 0:30"), said);
+        assertTrue(said.contains("Out of the bath. Rinse. Dry. 1 day"), said);
         Document slips = Jsoup.parse(Files.readString(target.resolve("slip.html")));
         assertEquals(8, slips.select("table.blank").last().select("tbody tr").size(), "a line for each tag");
         assertTrue(slips.select(".slip").stream().allMatch(slip -> slip.select(".caution li").size() > 4),
@@ -373,6 +375,14 @@ class PlanTest {
                 + "12 cm}\ntub: {title: Big tub, shape: round, diameter: 40 cm, height: 40 cm, made-of: enamel}\n");
         assertTrue(plan("class-brick", "--each", "30 g", "--people", "8").out()
                 .contains("All of A would go into one vessel: Big tub (--vessel tub)"));
+    }
+
+    @Test
+    void dampNeedlesKeepAboutAsLongAsIsWritten() {
+        WrittenNotebook.empty(notebook).with("notebook.yaml",
+                "form: 1\ntitle: A school of dyeing\nkitchen: metric\ndamp-keeps: about 3 days\n");
+        String plan = plan("class-brick", "--each", "15g", "--people", "8", "--start", "2026-06-13T09:00").out();
+        assertTrue(plan.contains("about 15:30"), plan);
     }
 
     @Test

@@ -285,6 +285,16 @@ class StockTest {
     }
 
     @Test
+    void aRoughTimeMakesTheUseByRough() {
+        room.dampKeeps("about 3 days").entry("2026-05-09-a").weighing("45 g").kept("41 g", "damp", "2026-05-11");
+        room.entry("2026-05-09-b").weighing("45 g").kept("41 g", "dry", "2026-05-11");
+        assertTrue(stock().bundle("2026-05-09-a").orElseThrow().useByAbout());
+        assertFalse(stock().bundle("2026-05-09-b").orElseThrow().useByAbout());
+        room.dampKeeps("3 days");
+        assertFalse(stock().bundle("2026-05-09-a").orElseThrow().useByAbout());
+    }
+
+    @Test
     void withoutAWordHowLongDampNeedlesKeepThereIsNoUseBy() {
         room.entry("2026-05-09-a").weighing("45 g").kept("", "damp", "2026-05-11").used("", "tray");
         DyedBundle damp = stock().bundle("2026-05-09-a").orElseThrow();

@@ -22,8 +22,6 @@ import java.util.Set;
 /** The steps of a recipe by the clock, as a table. */
 final class ClockComposer {
 
-    private static final double MINUTES_IN_A_DAY = 24 * 60;
-
     /** After these nobody needs to be told why the time is not known. */
     private static final Set<Stage.Kind> IN_THEIR_OWN_TIME = EnumSet.of(Stage.Kind.DRY, Stage.Kind.FINISH);
 
@@ -33,11 +31,13 @@ final class ClockComposer {
 
     private final Workings workings;
     private final Words words;
+    private final Figures figures;
     private final Doings doings;
 
     ClockComposer(Materials materials) {
         this.workings = materials.workings();
         this.words = materials.words();
+        this.figures = materials.figures();
         this.doings = new Doings(words, id -> materials.index().dye(id).map(dye -> dye.called()).orElse(id));
     }
 
@@ -47,10 +47,10 @@ final class ClockComposer {
      */
     Optional<Timetable> ofEntry(EntryWorking working) {
         Cover cover = workings.notebook().cover();
+        Work work = Work.of(working, cover);
         Optional<Timetable> byMethod = working.entry().method().flatMap(id -> workings.method(id.value()))
-                .flatMap(method -> of(Work.of(method, cover)
-                        .with(working.bath().liquorMl(), working.before(), working.after())));
-        return of(Work.of(working, cover)).filter(clock -> !byMethod.equals(Optional.of(clock)));
+                .flatMap(method -> of(Work.of(method, cover).inLiquorsOf(work)));
+        return of(work).filter(clock -> !byMethod.equals(Optional.of(clock)));
     }
 
     /** The clock of some work; nothing where the recipe gives no time for anything. */
@@ -94,22 +94,11 @@ final class ClockComposer {
         }
         double minutes = time.minutes().getAsDouble();
         if (time.mornings() == 0) {
-            return time.about() ? words.say("about", lasting(minutes)) : lasting(minutes);
+            return time.about() ? words.say("about", figures.lasting(minutes)) : figures.lasting(minutes);
         }
         String morning = time.mornings() == 1 ? words.say("clock.next-morning")
                 : words.say("clock.morning", time.mornings() + 1);
-        return minutes == 0 ? morning : words.say("clock.after-morning", morning, lasting(minutes));
-    }
-
-    /** Hours and minutes, and before them whole days. */
-    private String lasting(double minutes) {
-        int days = (int) (minutes / MINUTES_IN_A_DAY);
-        double rest = minutes - days * MINUTES_IN_A_DAY;
-        if (days == 0) {
-            return Figures.hours(minutes);
-        }
-        return rest == 0 ? words.say("plot.days", days)
-                : words.say("clock.days-and", words.say("plot.days", days), Figures.hours(rest));
+        return minutes == 0 ? morning : words.say("clock.after-morning", morning, figures.lasting(minutes));
     }
 
     private Optional<String> length(Stage stage) {
@@ -124,7 +113,7 @@ final class ClockComposer {
         if (until.mornings() > from.mornings()) {
             return Optional.of(words.say("span.overnight"));
         }
-        String lasting = lasting(until.minutes().getAsDouble() - from.minutes().orElseThrow());
+        String lasting = figures.lasting(until.minutes().getAsDouble() - from.minutes().orElseThrow());
         return Optional.of(until.about() && !from.about() || stage.estimated() ? words.say("about", lasting) : lasting);
     }
 
@@ -143,7 +132,7 @@ final class ClockComposer {
         stages.stream().filter(stage -> lost(stage) && !IN_THEIR_OWN_TIME.contains(stage.kind()))
                 .map(stage -> words.say("clock.why-" + stage.kind().name().toLowerCase(Locale.ROOT).replace('_', '-')))
                 .distinct().forEach(notes::add);
-        work.dampKeeps().ifPresent(keeps -> notes.add(words.say("clock.note-keeps", lasting(keeps))));
+        work.dampKeeps().value().ifPresent(keeps -> notes.add(words.say("clock.note-keeps", figures.lasting(keeps))));
         return List.copyOf(notes);
     }
 

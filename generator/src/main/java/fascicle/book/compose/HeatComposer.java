@@ -61,7 +61,7 @@ final class HeatComposer {
             String number = String.valueOf(facts.size() + 1);
             additions.add(new HeatPlot.Addition(minutes(part).orElseThrow(), number));
             facts.add(Fact.of(number, words.say("plot.heating-addition", part.called(),
-                    Figures.hours(minutes(part).orElseThrow()))));
+                    figures.lasting(minutes(part).orElseThrow()))));
         }
         HeatPlot plot = new HeatPlot(lines, boil.celsius(), additions);
         String said = said(lines, course);
@@ -82,11 +82,12 @@ final class HeatComposer {
         double now = 0;
         for (HeatStage line : lines) {
             if (line.from() != line.to()) {
-                pieces.add(words.say("plot.heating-to", celsius(line.to()), Figures.hours(now + line.over())));
+                pieces.add(words.say("plot.heating-to", celsius(line.to()), figures.lasting(now + line.over())));
             }
             now += line.minutes();
-            if (line.hold() > 0) {
-                pieces.add(words.say("plot.heating-held", Figures.hours(now)));
+            boolean stays = line.from() == line.to() ? line.minutes() > 0 : line.hold() > 0;
+            if (stays) {
+                pieces.add(words.say("plot.heating-held", figures.lasting(now)));
             }
         }
         double hot = lines.stream().mapToDouble(line -> line.minutesAbove(HeatCourse.HOT)).sum();

@@ -152,7 +152,7 @@ final class PlannedHours {
         if (due.stage().kind() == Stage.Kind.KEEP || due.from().isEmpty() || due.until().isEmpty() || due.until().getAsDouble() <= due.from().getAsDouble()) {
             return Optional.empty();
         }
-        String lasting = Figures.hours(due.until().getAsDouble() - due.from().getAsDouble());
+        String lasting = figures.lasting(due.until().getAsDouble() - due.from().getAsDouble());
         return Optional.of(due.stage().until().about() ? words.say("about", lasting) : lasting);
     }
 }

@@ -101,7 +101,8 @@ final class StockWords {
 
     /** Until when a damp bundle keeps. */
     Optional<String> useBy(DyedBundle bundle) {
-        return bundle.isDamp() ? Optional.of(bundle.useBy().map(figures::date).orElseGet(() -> words.say("shelf.unknown")))
+        return bundle.isDamp() ? Optional.of(bundle.useBy().map(figures::date)
+                .map(day -> bundle.useByAbout() ? words.say("about", day) : day).orElseGet(() -> words.say("shelf.unknown")))
                 : Optional.empty();
     }
 

@@ -32,6 +32,7 @@ public final class Figures {
     private static final Set<String> IN_THOUSANDTHS = Set.of("BHD", "IQD", "JOD", "KWD", "LYD", "OMR", "TND");
 
     private static final long MINUTES_IN_AN_HOUR = 60;
+    private static final long MINUTES_IN_A_DAY = 24 * MINUTES_IN_AN_HOUR;
     private static final char NARROW_NO_BREAK_SPACE = '\u202f';
     private static final char MINUS = '\u2212';
 
@@ -213,9 +214,29 @@ public final class Figures {
      * @return hours and minutes, such as {@code 1:40}
      */
     public static String hours(double minutes) {
-        long whole = datum(minutes).setScale(0, RoundingMode.HALF_UP).longValue();
+        long whole = wholeMinutes(minutes);
         long rest = whole % MINUTES_IN_AN_HOUR;
         return whole / MINUTES_IN_AN_HOUR + (rest < 10 ? ":0" : ":") + rest;
+    }
+
+    /**
+     * How long something takes, or how long after the start: from a day on in days.
+     *
+     * @param minutes from 0
+     * @return such as {@code 1:40}, {@code 2 days} or {@code 1 day and 2:00}
+     */
+    public String lasting(double minutes) {
+        long whole = wholeMinutes(minutes);
+        if (whole < MINUTES_IN_A_DAY) {
+            return hours(whole);
+        }
+        String days = words.say("plot.days", (int) (whole / MINUTES_IN_A_DAY));
+        long rest = whole % MINUTES_IN_A_DAY;
+        return rest == 0 ? days : words.say("figure.days-and", days, hours(rest));
+    }
+
+    private static long wholeMinutes(double minutes) {
+        return datum(minutes).setScale(0, RoundingMode.HALF_UP).longValue();
     }
 
     /**

@@ -5,6 +5,7 @@ import fascicle.book.words.Words;
 import fascicle.notebook.Noted;
 import fascicle.notebook.Word;
 import fascicle.workings.clock.Stage;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /** Stages of the work in words: on pages, in plans and in calendars alike. */
@@ -35,6 +36,8 @@ public final class Doings {
     public String say(Stage stage) {
         return switch (stage.kind()) {
             case SOAK -> words.say("clock.soak");
+            case MAKE -> in(stage, "clock.make", "clock.make", "clock.make-treatment");
+            case TOP_UP -> words.say("clock.top-up");
             case IN -> in(stage, "clock.in", "clock.in-extract", "clock.in-treatment");
             case ON -> in(stage, "clock.on", "clock.on-extract", "clock.on-treatment");
             case RISE -> rise(stage);
@@ -69,8 +72,11 @@ public final class Doings {
     }
 
     private String rise(Stage stage) {
-        String to = stage.step().flatMap(step -> step.to().map(Noted::value)).map(heating::reached).orElse("");
+        Optional<String> to = stage.step().flatMap(step -> step.to().map(Noted::value)).map(heating::reached);
+        if (to.isEmpty()) {
+            return words.say("clock.heat-on");
+        }
         boolean down = stage.estimated() && stage.from().known() && stage.from().minutes().equals(stage.until().minutes());
-        return words.say(down ? "clock.keep-at" : "clock.heat", to);
+        return words.say(down ? "clock.keep-at" : "clock.heat", to.get());
     }
 }

@@ -34,10 +34,9 @@ public final class Clock {
     private Clock(Work work, Day day) {
         this.work = work;
         this.day = day;
-        Walk walk = new Walk(work, day);
-        walk.through();
-        stages = walk.stages();
-        onStove = walk.onStove();
+        Log log = Walk.through(work, day);
+        stages = log.stages();
+        onStove = log.onStove();
     }
 
     /**

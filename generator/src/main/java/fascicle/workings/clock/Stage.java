@@ -24,6 +24,10 @@ public record Stage(Kind kind, Vat vat, Optional<Recipe.Purpose> purpose, Time f
     public enum Kind {
         /** Needles go into the presoak, and lie there. */
         SOAK(true),
+        /** A bath is made up: its pot is filled, and what stands in it put in. */
+        MAKE(true),
+        /** The bath of an earlier pot is topped up. */
+        TOP_UP(true),
         /** Needles go into a bath that no stove heats. */
         IN(true),
         /** A bath goes on the stove. */

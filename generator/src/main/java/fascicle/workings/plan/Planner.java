@@ -109,7 +109,7 @@ final class Planner {
     private Clock clock(Chosen chosen, Scaled scaled) {
         Work work = workings.entry(chosen.id()).map(entry -> Work.of(entry, cover))
                 .or(() -> workings.method(chosen.id()).map(method -> Work.of(method, cover))).orElseThrow();
-        return Clock.of(work.with(scaled.liquorMl(), scaled.before(), scaled.after()),
+        return Clock.of(work.scaledTo(scaled),
                 ask.start().map(start -> start.toLocalTime()).orElse(Clock.USUAL_START));
     }
 

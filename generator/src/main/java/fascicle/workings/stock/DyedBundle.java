@@ -20,10 +20,11 @@ import java.util.Optional;
  * @param remainder what is left, g: what was kept less what baskets and later dyeings took
  * @param overdyed the entries that dyed of it again
  * @param useBy the last day on which a damp bundle keeps; nothing for what is dry, and where it is not known
+ * @param useByAbout whether that day is rough, since how long damp needles keep was written as rough
  * @param undated what would make the use-by of a damp bundle known; none where it is, or none is needed
  */
 public record DyedBundle(EntryWorking entry, Kept kept, Remainder remainder, List<EntryWorking> overdyed,
-        Optional<LocalDate> useBy, List<Gap> undated) {
+        Optional<LocalDate> useBy, boolean useByAbout, List<Gap> undated) {
 
     private static final double MINUTES_IN_A_DAY = 1440;
 
@@ -36,7 +37,7 @@ public record DyedBundle(EntryWorking entry, Kept kept, Remainder remainder, Lis
         }
         overdyed.forEach(again -> used.add(dyedAgain(entry, kept, again)));
         return new DyedBundle(entry, kept, new Remainder(had, Total.sum(used)), List.copyOf(overdyed),
-                useBy(kept, cover), undated(entry, kept, cover));
+                useBy(kept, cover), useBy(kept, cover).isPresent() && isRough(cover), undated(entry, kept, cover));
     }
 
     /**
@@ -91,6 +92,10 @@ public record DyedBundle(EntryWorking entry, Kept kept, Remainder remainder, Lis
         Optional<Long> days = cover.dampKeeps()
                 .map(keeps -> (long) StrictMath.floor(keeps.value().value() / MINUTES_IN_A_DAY));
         return kept.since().map(Noted::value).flatMap(since -> days.map(since::plusDays));
+    }
+
+    private static boolean isRough(Cover cover) {
+        return cover.dampKeeps().filter(keeps -> keeps.value().about()).isPresent();
     }
 
     private static List<Gap> undated(EntryWorking entry, Kept kept, Cover cover) {

@@ -26,7 +26,7 @@ class ScheduledEventsTest {
     void everythingThatPotsAskForAtOneTimeIsOneEvent() {
         Schedule schedule = Schedule.of(pots(), LocalDateTime.parse("2026-06-13T09:00"));
         assertEquals(List.of("09:00 Brick: Needles into the presoak (to 2026-06-13T10:00) rings",
-                        "10:00 Brick: Out of the presoak. Bath on the stove, needles in. Heat to 88 °C (to 2026-06-13T10:30) rings",
+                        "10:00 Brick: Make up the bath. Out of the presoak. Bath on the stove, needles in. Heat to 88 °C (to 2026-06-13T10:30) rings",
                         "10:20 Brick: Add Table salt, 20 min after the start of the heating (to 2026-06-13T10:20) rings",
                         "10:30 Brick: Hold at 88 °C (to 2026-06-13T12:30) rings",
                         "12:30 Brick: Heat off. Leave to cool in the bath (to 2026-06-13T12:30) rings",

@@ -104,7 +104,7 @@ class HeatAndClockTest {
         method("before: [{as: mordant, water: 2 L, heat: [{to: 80 °C, over: 30 min, hold: 1 h}]}]",
                 "after: [{as: iron, water: 2 L, heat: [{to: 40 °C, over: 10 min, hold: 10 min}]}]",
                 "bath: {water: 3 L}", "heat: [{to: 88 °C, over: 30 min, hold: 1 h}]", "cool: 1 h");
-        assertEquals("1:30 Heat off. With tongs, out of the hot bath: Mordant. Bath on the stove, needles in. Heat to 88 °C. 0:30",
+        assertEquals("1:30 Heat off. With tongs, out of the hot bath: Mordant. Make up the bath. Bath on the stove, needles in. Heat to 88 °C. 0:30",
                 rows().get(2));
         assertTrue(rows().stream().anyMatch(row -> row.contains("Out of the bath: Iron.")), () -> "not hot to the hand");
         assertTrue(plain(page("methods/low-water-simmer.html").text()).contains("It is safer to let the bath cool first"));
@@ -115,9 +115,25 @@ class HeatAndClockTest {
         method("presoak: {for: 1 h}", "bath: {water: 3 L}", "heat: [{to: 88 °C, hold: 1 h 30 min}]", "cool: overnight",
                 "rinse: after-drying", "dry: 2 days");
         assertEquals(List.of("0:00 Needles into the presoak. 1:00",
-                "1:00 Out of the presoak. Bath on the stove, needles in. Heat to 88 °C. about 0:15",
+                "1:00 Make up the bath. Out of the presoak. Bath on the stove, needles in. Heat to 88 °C. about 0:15",
                 "about 1:15 Hold at 88 °C. 1:30", "about 2:45 Heat off. Leave to cool in the bath. overnight",
                 "next morning Out of the bath. Dry. 2 days", "next morning + 2 days Rinse. Dry. until dry"), rows());
+    }
+
+    @Test
+    void aStepThatOnlySaysHowLongKeepsTheHeatOn() throws Exception {
+        method("bath: {water: 3 L}", "heat: [{to: 88 °C, over: 30 min, hold: 1 h}, {over: 45 min}]", "cool: 1 h");
+        assertEquals("1:30 Keep heating. 0:45", rows().get(2));
+        assertEquals("2:15 Heat off. Leave to cool in the bath. 1:00", rows().get(3));
+        Element page = page("methods/low-water-simmer.html");
+        assertTrue(plain(page.text()).contains("135 min"), page.text());
+        assertTrue(plain(page.selectFirst(".of-heating p").text()).contains("held until 2:15"));
+    }
+
+    @Test
+    void nobodyGuessesHowHotABathWasThatIsOnlyHeld() throws Exception {
+        method("bath: {water: 3 L}", "heat: [{hold: 1 h}, {to: 88 °C, hold: 1 h}]", "cool: 1 h");
+        assertEquals("1:00 Heat to 88 °C. not known", rows().get(1));
     }
 
     @Test

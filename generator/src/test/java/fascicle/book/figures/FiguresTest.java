@@ -76,6 +76,16 @@ class FiguresTest {
     }
 
     @Test
+    void fromADayOnLengthsAreInDays() {
+        assertEquals("1:40", figures.lasting(100));
+        assertEquals("23:59", figures.lasting(1439));
+        assertEquals("1 day", figures.lasting(1440));
+        assertEquals("1 day", figures.lasting(1439.6), "and never “24:00”");
+        assertEquals("2 days", figures.lasting(2880));
+        assertEquals("1 day and 2:30", figures.lasting(1590));
+    }
+
+    @Test
     void noFigureIsEverNotANumber() {
         assertThrows(NumberFormatException.class, () -> Figures.datum(Double.NaN));
     }

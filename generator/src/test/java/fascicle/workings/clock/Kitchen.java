@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** A notebook with one method after another, and their clocks in short words. */
@@ -29,13 +30,32 @@ final class Kitchen {
         return this;
     }
 
+    /** An entry of these lines. */
+    Kitchen entry(String name, String... lines) {
+        notebook.with("days/2026-05-09/" + name + ".md", "---\n" + String.join("\n", lines) + "\n---\n");
+        return this;
+    }
+
     Work work(String id) {
+        Workings workings = workings();
+        return Work.of(workings.method(id).orElseThrow(), workings.notebook().cover());
+    }
+
+    private Workings workings() {
         NotebookReader.Result read = notebook.read();
         if (!read.findings().isEmpty()) {
             throw new AssertionError(read.findings());
         }
-        Workings workings = Workings.of(read.notebook());
-        return Work.of(workings.method(id).orElseThrow(), read.notebook().cover());
+        return Workings.of(read.notebook());
+    }
+
+    Clock entryClock(String id) {
+        Workings workings = workings();
+        return Clock.of(Work.of(workings.entry(id).orElseThrow(), workings.notebook().cover()));
+    }
+
+    Clock clock(String id, double grams) {
+        return Clock.of(work(id).scaledTo(workings().scale(id, grams, Optional.empty()).orElseThrow()));
     }
 
     Clock clock(String id) {

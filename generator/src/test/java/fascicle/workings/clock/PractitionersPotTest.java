@@ -71,7 +71,7 @@ class PractitionersPotTest {
     /** 8 in across and 3 in deep is 2471 mL; at 1 kW that is just below a simmer in 12.1 min, and so 15. */
     @Test
     void itsDayByTheClock() {
-        assertEquals(lines("0 soak bin until ~60", "~60 out bin", "~60 on dyebath", "~60 rise dyebath until ~75",
+        assertEquals(lines("0 soak bin until ~60", "~60 make dyebath", "~60 out bin", "~60 on dyebath", "~60 rise dyebath until ~75",
                 "~75 hold dyebath until ~195", "~195 off dyebath", "~195 cool dyebath until ~morning 1 + 0",
                 "~morning 1 + 0 out dyebath", "~morning 1 + 0 half_dry until ?", "? rinse", "? dry until ?",
                 "~morning 1 + 0 keep until ~morning 1 + 4320"), Kitchen.said(clock()));
@@ -86,9 +86,9 @@ class PractitionersPotTest {
     }
 
     @Test
-    void theStoveIsLitOnceAndTheHandIsNeededSixTimes() {
+    void theStoveIsLitOnceAndTheHandIsNeededSevenTimes() {
         assertEquals(1, clock().onStove().size());
-        assertEquals("SOAK OUT ON OFF OUT RINSE", clock().stages().stream().filter(stage -> stage.kind().byHand())
+        assertEquals("SOAK MAKE OUT ON OFF OUT RINSE", clock().stages().stream().filter(stage -> stage.kind().byHand())
                 .map(stage -> stage.kind().name()).collect(Collectors.joining(" ")));
         assertTrue(clock().stages().stream().anyMatch(Stage::estimated), "heating up is an estimate");
     }
