@@ -24,6 +24,9 @@ final class ClockComposer {
 
     private static final double MINUTES_IN_A_DAY = 24 * 60;
 
+    /** When a night ends, in minutes after midnight; a clock counts its mornings from here. */
+    private static final double MORNING = 8 * 60;
+
     /** After these nobody needs to be told why the time is not known. */
     private static final Set<Stage.Kind> IN_THEIR_OWN_TIME = EnumSet.of(Stage.Kind.DRY, Stage.Kind.FINISH);
 
@@ -96,9 +99,12 @@ final class ClockComposer {
         if (time.mornings() == 0) {
             return time.about() ? words.say("about", lasting(minutes)) : lasting(minutes);
         }
-        String morning = time.mornings() == 1 ? words.say("clock.next-morning")
-                : words.say("clock.morning", time.mornings() + 1);
-        return minutes == 0 ? morning : words.say("clock.after-morning", morning, lasting(minutes));
+        if (minutes == 0) {
+            return time.mornings() == 1 ? words.say("clock.next-morning") : words.say("clock.morning", time.mornings() + 1);
+        }
+        double hour = MORNING + minutes;
+        int days = (int) (hour / MINUTES_IN_A_DAY);
+        return words.say("clock.day-and-hour", time.mornings() + 1 + days, Figures.hours(hour - days * MINUTES_IN_A_DAY));
     }
 
     /** Hours and minutes, and before them whole days. */

@@ -117,7 +117,15 @@ class HeatAndClockTest {
         assertEquals(List.of("0:00 Needles into the presoak. 1:00",
                 "1:00 Out of the presoak. Bath on the stove, needles in. Heat to 88 °C. about 0:15",
                 "about 1:15 Hold at 88 °C. 1:30", "about 2:45 Heat off. Leave to cool in the bath. overnight",
-                "next morning Out of the bath. Dry. 2 days", "next morning + 2 days Rinse. Dry. until dry"), rows());
+                "next morning Out of the bath. Dry. 2 days", "day 4, about 8:00 Rinse. Dry. until dry"), rows());
+    }
+
+    @Test
+    void daysAfterANightAreCountedAndTheirHourTold() throws Exception {
+        method("presoak: {for: overnight}", "bath: {water: 3 L}", "heat: [{to: 88 °C, over: 30 min, hold: 1 h}]",
+                "cool: overnight", "rinse: after-drying", "dry: 3 days");
+        assertTrue(rows().contains("day 2, about 8:30 Hold at 88 °C. 1:00"), rows()::toString);
+        assertTrue(rows().contains("day 6, about 8:00 Rinse. Dry. until dry"), rows()::toString);
     }
 
     @Test
