@@ -59,6 +59,20 @@ class HeatAndClockTest {
     }
 
     @Test
+    void aThermometerInFahrenheitIsToldInFahrenheit() throws Exception {
+        method("bath: {vessel: wide-pan, depth: 3 in}", "heat: [{to: 190 °F, over: 30 min, hold: 2 h}]");
+        Element page = page("methods/low-water-simmer.html");
+        assertTrue(rows().get(0).contains("Heat to 190 °F (88 °C)."), rows()::toString);
+        assertTrue(rows().get(1).endsWith("Hold at 190 °F (88 °C). 2:00"), rows()::toString);
+        String said = plain(page.selectFirst(".of-heating p").text());
+        assertTrue(said.startsWith("From 68 °F (20 °C) at 0:00 h, 190 °F (88 °C) at 0:30, held until 2:30."), said);
+        assertTrue(said.endsWith("water boils at 212 °F (100 °C) (the notebook says no “height:”)."), said);
+        String facts = plain(page.select("main section > dl").text());
+        assertTrue(facts.contains("Hottest 190 °F (88 °C)"), facts);
+        assertTrue(facts.contains("3 in (7.6 cm), "), facts);
+    }
+
+    @Test
     void nothingIsDrawnOfALook() throws Exception {
         method("bath: {water: 3 L}", "heat: [{to: below-simmer, hold: 2 h}]");
         assertEquals(0, page("methods/low-water-simmer.html").select(".of-heating").size());
