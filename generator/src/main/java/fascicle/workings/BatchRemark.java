@@ -1,5 +1,6 @@
 package fascicle.workings;
 
+import fascicle.measure.Quantity;
 import java.util.OptionalDouble;
 
 /** What a maker should know of a batch beside its quantities. */
@@ -16,18 +17,18 @@ public sealed interface BatchRemark {
     /**
      * The needles are longer than the longest line in the vessel.
      *
-     * @param length of the needles, cm
+     * @param length of the needles
      * @param line the longest line that lies flat in the vessel, cm
      */
-    record TooLong(double length, double line) implements BatchRemark {}
+    record TooLong(Quantity length, double line) implements BatchRemark {}
 
     /**
      * The depth that the recipe asks for leaves no room for needles in the vessel.
      *
-     * @param depth asked for, cm
+     * @param depth asked for
      * @param most how high the vessel is filled at most, cm
      */
-    record NoRoom(double depth, double most) implements BatchRemark {}
+    record NoRoom(Quantity depth, double most) implements BatchRemark {}
 
     /**
      * The measures of the vessel are not all known, so that nobody can tell what it holds.

@@ -4,6 +4,7 @@ import fascicle.bath.Amount;
 import fascicle.bath.Batch;
 import fascicle.bath.Dose;
 import fascicle.bath.Magnitude;
+import fascicle.measure.Quantity;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -19,10 +20,10 @@ import java.util.OptionalDouble;
  * @param left how much the earlier bath left, mL
  * @param absurd what the recipe has too much of
  * @param extract the plant that is drawn out for a gram of needles
- * @param depth the depth that the recipe asks for in its vessel, cm
+ * @param depth the depth that the recipe asks for in its vessel
  * @param depthAbout whether that is rough
  * @param vesselId the id of the recipe's vessel, where there is such a one
- * @param needleLength of the needles, cm
+ * @param needleLength of the needles
  * @param bath dyes, then assistants
  * @param presoak the bin before
  * @param before treatments before the bath
@@ -30,14 +31,15 @@ import java.util.OptionalDouble;
  * @param finish what the needles are finished with
  */
 public record Doses(Magnitude ratio, Magnitude standing, boolean reused, boolean waterUnsaid,
-        OptionalDouble left, List<BatchRemark.Absurd> absurd, Optional<DrawnDose> extract, OptionalDouble depth, boolean depthAbout,
-        Optional<String> vesselId, OptionalDouble needleLength, List<Portion> bath, Optional<SoakDoses> presoak,
+        OptionalDouble left, List<BatchRemark.Absurd> absurd, Optional<DrawnDose> extract, Optional<Quantity> depth, boolean depthAbout,
+        Optional<String> vesselId, Optional<Quantity> needleLength, List<Portion> bath, Optional<SoakDoses> presoak,
         List<SoakDoses> before, List<SoakDoses> after, List<Portion> finish) {
 
     /**
      * One part.
      *
      * @param called the thing's title
+     * @param written the amount as written
      * @param dose how much of it goes with what
      * @param about whether the maker, or the unit, says that the amount is rough
      * @param spooned whether grams come from spoons
@@ -45,7 +47,7 @@ public record Doses(Magnitude ratio, Magnitude standing, boolean reused, boolean
      * @param bySpoon whether the maker measured it in spoons or cups
      * @param dissolves whether it is a dry thing of which a solution can be made
      */
-    public record Portion(String called, Dose dose, boolean about, boolean spooned, OptionalDouble stockPercent,
+    public record Portion(String called, Optional<String> written, Dose dose, boolean about, boolean spooned, OptionalDouble stockPercent,
             boolean bySpoon, boolean dissolves) {}
 
     /**
@@ -89,7 +91,7 @@ public record Doses(Magnitude ratio, Magnitude standing, boolean reused, boolean
 
     private static Portion portion(Line line) {
         PartFigures figures = line.beside(new Batch(Magnitude.UNKNOWN, Magnitude.UNKNOWN));
-        return new Portion(figures.called(), line.dose(),
+        return new Portion(figures.called(), figures.asWritten(), line.dose(),
                 Line.amount(line.part()).filter(Amount::about).isPresent(), figures.spooned(), figures.stockPercent(),
                 figures.bySpoon(), figures.dissolves());
     }

@@ -1,6 +1,7 @@
 package fascicle.workings;
 
 import fascicle.bath.Pot;
+import fascicle.measure.Quantity;
 import fascicle.notebook.Vessel;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -11,15 +12,15 @@ import java.util.OptionalDouble;
  * @param depthCm how deep the liquor stands before the needles, cm
  * @param filledPercent how much of the vessel's height is filled once the needles are in, per cent; above 100 it runs
  *     over
- * @param needleCm how long the needles are, cm
+ * @param needles how long the needles are
  * @param lineCm the longest line that lies flat in the vessel, cm
  */
-public record PotFigures(OptionalDouble depthCm, OptionalDouble filledPercent, OptionalDouble needleCm,
+public record PotFigures(OptionalDouble depthCm, OptionalDouble filledPercent, Optional<Quantity> needles,
         OptionalDouble lineCm) {
 
     /** A bath in no vessel that is known. */
     private static final PotFigures UNKNOWN = new PotFigures(OptionalDouble.empty(), OptionalDouble.empty(),
-            OptionalDouble.empty(), OptionalDouble.empty());
+            Optional.empty(), OptionalDouble.empty());
 
     /**
      * A bath in its vessel.
@@ -27,11 +28,11 @@ public record PotFigures(OptionalDouble depthCm, OptionalDouble filledPercent, O
      * @param vessel the vessel, where there is one
      * @param liquor in mL
      * @param needles dry, in g
-     * @param needleCm how long the needles are, cm
+     * @param length how long the needles are
      * @return what is known of it
      */
     static PotFigures of(Optional<Vessel> vessel, OptionalDouble liquor, OptionalDouble needles,
-            OptionalDouble needleCm) {
+            Optional<Quantity> length) {
         Optional<Pot> pot = vessel.flatMap(Vessel::pot);
         if (pot.isEmpty()) {
             return UNKNOWN;
@@ -41,7 +42,7 @@ public record PotFigures(OptionalDouble depthCm, OptionalDouble filledPercent, O
         OptionalDouble filled = liquor.isPresent() && needles.isPresent()
                 ? OptionalDouble.of(100 * pot.get().filledBy(liquor.getAsDouble(), needles.getAsDouble()))
                 : OptionalDouble.empty();
-        return new PotFigures(depth, filled, needleCm, OptionalDouble.of(pot.get().basin().longestLine()));
+        return new PotFigures(depth, filled, length, OptionalDouble.of(pot.get().basin().longestLine()));
     }
 
     /**
@@ -50,7 +51,7 @@ public record PotFigures(OptionalDouble depthCm, OptionalDouble filledPercent, O
      * @return false where that is not known
      */
     public boolean isTooShort() {
-        return needleCm.isPresent() && lineCm.isPresent() && needleCm.getAsDouble() > lineCm.getAsDouble();
+        return needles.isPresent() && lineCm.isPresent() && needles.get().value() > lineCm.getAsDouble();
     }
 
     /**

@@ -4,6 +4,7 @@ import fascicle.bath.Liquor;
 import fascicle.bath.Magnitude;
 import fascicle.bath.Pot;
 import fascicle.bath.StockToMake;
+import fascicle.measure.Quantity;
 import fascicle.notebook.Noted;
 import fascicle.notebook.Recipe;
 import fascicle.notebook.Vessel;
@@ -25,10 +26,10 @@ import java.util.stream.Stream;
  * @param recipe as written
  * @param worked as worked out for its own needles
  * @param own the recipe's own vessel
- * @param needleLength of the needles, cm
+ * @param needleLength of the needles
  * @param measuring what things are measured out with
  */
-record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> own, OptionalDouble needleLength,
+record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> own, Optional<Quantity> needleLength,
         Measuring measuring) {
 
     /** How much a ratio may rise before the colour is said to come out paler. */
@@ -39,7 +40,7 @@ record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> o
         Optional<Vessel> vessel = chosen.or(() -> own);
         Optional<Pot> pot = vessel.flatMap(Vessel::pot);
         double cover = depth().isPresent() && vessel.flatMap(Vessel::basin).isPresent()
-                ? vessel.get().basin().get().millilitres(depth().getAsDouble()) : 0;
+                ? vessel.get().basin().get().millilitres(depth().get().value()) : 0;
         Magnitude needles = Magnitude.of(grams);
         OptionalDouble byRatio = worked.bath().ratio().times(needles).value();
         OptionalInt pots = pot.isPresent() && byRatio.isPresent()
@@ -60,10 +61,10 @@ record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> o
         return plain.remarked(remarks(plain, liquor, cover > 0));
     }
 
-    /** The depth that the recipe asks for, cm. */
-    OptionalDouble depth() {
+    /** The depth that the recipe asks for. */
+    Optional<Quantity> depth() {
         return recipe.bath().water().map(Noted::value).filter(Water.ByDepth.class::isInstance)
-                .map(water -> OptionalDouble.of(((Water.ByDepth) water).depth().value())).orElse(OptionalDouble.empty());
+                .map(water -> ((Water.ByDepth) water).depth());
     }
 
     private List<BatchRemark> remarks(Scaled scaled, Liquor liquor, boolean covered) {
@@ -120,10 +121,9 @@ record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> o
         }
         Pot pot = vessel.pot().get();
         if (covered && scaled.pots().isEmpty() && scaled.liquorMl().isPresent()) {
-            remarks.add(new BatchRemark.NoRoom(depth().orElse(0), Pot.FULL * pot.height()));
+            depth().ifPresent(depth -> remarks.add(new BatchRemark.NoRoom(depth, Pot.FULL * pot.height())));
         }
-        if (needleLength.isPresent() && needleLength.getAsDouble() > pot.basin().longestLine()) {
-            remarks.add(new BatchRemark.TooLong(needleLength.getAsDouble(), pot.basin().longestLine()));
-        }
+        needleLength.filter(length -> length.value() > pot.basin().longestLine())
+                .ifPresent(length -> remarks.add(new BatchRemark.TooLong(length, pot.basin().longestLine())));
     }
 }

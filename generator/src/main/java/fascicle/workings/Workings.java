@@ -1,17 +1,18 @@
 package fascicle.workings;
 
+import fascicle.measure.Quantity;
 import fascicle.notebook.Entry;
 import fascicle.notebook.Ids;
 import fascicle.notebook.Method;
 import fascicle.notebook.NeedleLot;
 import fascicle.notebook.Notebook;
+import fascicle.notebook.Noted;
 import fascicle.notebook.Recipe;
 import fascicle.notebook.Vessel;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Everything that is computed from one edition's notebook. */
 public final class Workings {
@@ -242,9 +243,8 @@ public final class Workings {
         return notebook.lots().stream().filter(lot -> Ids.same(lot.id(), id)).findFirst();
     }
 
-    private static OptionalDouble length(Optional<NeedleLot> lot) {
-        return lot.flatMap(NeedleLot::length).map(length -> OptionalDouble.of(length.value().value()))
-                .orElse(OptionalDouble.empty());
+    private static Optional<Quantity> length(Optional<NeedleLot> lot) {
+        return lot.flatMap(NeedleLot::length).map(Noted::value);
     }
 
     /**

@@ -46,7 +46,8 @@ class BatchTest {
             return JSON.stringify(JSON.parse(arguments[1]).map(([grams, vessel, kitchen]) => {
               const found = batch.reckon(doses, grams, batch.vessels.find(one => one.id === (vessel || doses.vessel)));
               return { pots: batch.potsIn(found), remarks: batch.remarks(found, doses),
-                       rows: batch.rows(found, kitchen).map(row => [row.step, row.thing, row.whole, row.each]) };
+                       rows: batch.rows(found, kitchen).map(row => [row.step, row.thing, row.whole, row.each,
+                                                             row.whole.length ? '' : row.written || '']) };
             }));
             """;
 
@@ -142,7 +143,8 @@ class BatchTest {
         BatchWords words = new BatchWords(measuring, WORDS);
         return new Answered(words.pots(scaled).orElse(""), words.remarks(scaled),
                 BatchSheet.of(scaled, measuring, WORDS).rows().stream()
-                        .map(row -> List.<Object>of(row.step().orElse(""), row.thing(), row.whole(), row.each()))
+                        .map(row -> List.<Object>of(row.step().orElse(""), row.thing(), row.whole(), row.each(),
+                                row.whole().isEmpty() ? row.written().orElse("") : ""))
                         .toList());
     }
 

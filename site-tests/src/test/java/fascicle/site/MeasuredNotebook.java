@@ -22,6 +22,7 @@ final class MeasuredNotebook {
                     low: {title: Low <tray>, shape: round, diameter: 22 cm, height: 3 cm}
                     """,
             "needles/long.md", "---\ntitle: Long needles\nlength: 33 cm\n---\n",
+            "needles/foot.md", "---\ntitle: As long as a foot\nlength: about 13 1/2 in\n---\n",
             "dyes/rust.md", """
                     ---
                     title: Rust & “ochre” <b>
@@ -83,6 +84,11 @@ final class MeasuredNotebook {
                       - name: shallow
                         needles: {lot: long, weight: 20 g}
                         bath: {vessel: low, depth: 2.6 cm, dye: [{is: rust, amount: 0.05 g}]}
+                      - name: roughly
+                        needles: {lot: foot, weight: 20 g}
+                        presoak: {with: [{is: vinegar, amount: 1 cup}], for: 1 h}
+                        before: [{as: mordant, with: [{is: table-salt, amount: 3 tsp}]}, {water: about 2345 mL, with: [{is: husks, amount: about 400 % owf}]}]
+                        bath: {vessel: low, depth: about 1 in, dye: [{is: husks, amount: about 600 g}], extract: {of: about 1234.5 g, water: 12345 mL}}
                     ---
                     """);
 

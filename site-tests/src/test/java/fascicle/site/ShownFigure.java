@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -27,6 +28,12 @@ record ShownFigure(boolean about, BigDecimal number, String unit) {
     /** Heat is told in whole minutes: half of one, whatever it is a share of. */
     private static final BigDecimal HALF_A_MINUTE = new BigDecimal("0.5");
 
+    /** A thermometer in °F has °C beside it, as the data do. */
+    private static final Pattern BESIDE_FAHRENHEIT = Pattern.compile("^(about )?[^(]*°F \\((.*)\\)$");
+
+    /** What is rough is told in three digits from here on. */
+    private static final BigDecimal THOUSAND = new BigDecimal(1000);
+
     private static final Pattern DIFFERENCE = Pattern.compile(".*?ΔE00[\\u202f\\u00a0 ](?<figure>[^ ,)]+).*");
 
     /** Reads the first colour difference in a text. */
@@ -38,7 +45,7 @@ record ShownFigure(boolean about, BigDecimal number, String unit) {
 
     /** Reads a figure; anything else in the text is a fault of the page. */
     static ShownFigure of(String text) {
-        Matcher shown = SHOWN.matcher(text);
+        Matcher shown = SHOWN.matcher(BESIDE_FAHRENHEIT.matcher(text).replaceFirst("$1$2"));
         assertTrue(shown.matches(), "no figure: " + text);
         String unit = shown.group("unit");
         return new ShownFigure(
@@ -49,7 +56,10 @@ record ShownFigure(boolean about, BigDecimal number, String unit) {
 
     /** The datum, rounded half up to the digits shown, is what is shown. */
     void agreesWith(JsonNode datum, String where) {
-        assertEquals(datum.decimalValue().setScale(number.scale(), RoundingMode.HALF_UP), number, where);
+        BigDecimal exact = datum.decimalValue();
+        BigDecimal told = about && exact.abs().compareTo(THOUSAND) >= 0
+                ? exact.round(new MathContext(3, RoundingMode.HALF_UP)) : exact;
+        assertEquals(told.setScale(number.scale(), RoundingMode.HALF_UP), number, where);
     }
 
     /** No figure is shown so coarsely that a dyer would weigh out something else. */

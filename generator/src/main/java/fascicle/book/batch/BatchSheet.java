@@ -31,7 +31,18 @@ public record BatchSheet(List<Row> rows) {
      * @param written the maker's words, where that is all there is
      */
     public record Row(Optional<String> step, String thing, List<String> whole, List<String> each,
-            Optional<String> written) {}
+            Optional<String> written) {
+
+        /**
+         * What is told of it.
+         *
+         * @param words the book's words
+         * @return how much of it for the whole batch; what the maker wrote where that is all; else nothing
+         */
+        public List<String> told(Words words) {
+            return whole.isEmpty() ? written.map(text -> words.say("batch.unsized", text)).stream().toList() : whole;
+        }
+    }
 
     /**
      * The lines for a batch.

@@ -6,6 +6,7 @@ import fascicle.workings.BatchRemark;
 import fascicle.workings.Measuring;
 import fascicle.workings.PartFigures;
 import fascicle.workings.Scaled;
+import fascicle.workings.SoakFigures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -68,7 +69,7 @@ public final class BatchWords {
      */
     public String amount(BatchSheet.Row row) {
         if (row.whole().isEmpty()) {
-            return row.written().map(text -> words.say("batch.unsized", text)).orElseGet(() -> words.say("table.unknown"));
+            return row.told(words).stream().findFirst().orElseGet(() -> words.say("table.unknown"));
         }
         String whole = String.join(words.say("pieces"), row.whole());
         return row.each().equals(row.whole()) ? whole
@@ -84,6 +85,7 @@ public final class BatchWords {
     public List<String> remarks(Scaled scaled) {
         List<String> said = new ArrayList<>();
         scaled.remarks().forEach(remark -> said.add(said(remark)));
+        said.addAll(ofBaths(scaled));
         Stream<PartFigures> ofOnePot = scaled.parts().stream().map(part -> part.sharedBy(scaled.pots().orElse(1)));
         Stream.concat(scaled.everything().stream(), ofOnePot).flatMap(part -> parts.toMake(part).stream())
                 .mapToDouble(stock -> stock.percent()).distinct().sorted()
@@ -94,16 +96,30 @@ public final class BatchWords {
         return List.copyOf(said);
     }
 
+    /** Why a bath beside the dyebath is not worked out, and how what is drawn out belongs to the rest. */
+    private List<String> ofBaths(Scaled scaled) {
+        Stream<String> bin = scaled.presoak().stream().flatMap(soak -> soak.shared()
+                ? Stream.of(words.say("batch.shared-bin")) : unknown(soak, words.say("step.presoak")));
+        Stream<String> treatments = Stream.concat(scaled.before().stream(), scaled.after().stream())
+                .flatMap(soak -> unknown(soak, StepNames.treatment(soak.as(), words)));
+        Stream<String> drawn = scaled.extract().stream().map(plant -> words.say("batch.drawn"));
+        return Stream.of(bin, treatments, drawn).flatMap(sentences -> sentences).distinct().toList();
+    }
+
+    private Stream<String> unknown(SoakFigures soak, String title) {
+        return soak.liquorMl().isPresent() ? Stream.empty() : Stream.of(words.say("batch.no-soak-water", title));
+    }
+
     private String said(BatchRemark remark) {
         if (remark instanceof BatchRemark.Paler paler) {
             return words.say("batch.paler", figures.amount(paler.from(), "ratio", false),
                     figures.amount(paler.to(), "ratio", false));
         }
         if (remark instanceof BatchRemark.TooLong tooLong) {
-            return words.say("batch.too-long", centimetres(tooLong.length()), centimetres(tooLong.line()));
+            return words.say("batch.too-long", figures.measured(tooLong.length()), centimetres(tooLong.line()));
         }
         if (remark instanceof BatchRemark.NoRoom noRoom) {
-            return words.say("batch.no-room", centimetres(noRoom.depth()), centimetres(noRoom.most()));
+            return words.say("batch.no-room", figures.measured(noRoom.depth()), centimetres(noRoom.most()));
         }
         if (remark instanceof BatchRemark.Unmeasured unmeasured) {
             return words.say("batch.unmeasured", unmeasured.vessel());

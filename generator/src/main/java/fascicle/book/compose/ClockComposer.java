@@ -22,6 +22,8 @@ import java.util.Set;
 /** The steps of a recipe by the clock, as a table. */
 final class ClockComposer {
 
+    private static final double MINUTES_IN_A_DAY = 24 * 60;
+
     /** After these nobody needs to be told why the time is not known. */
     private static final Set<Stage.Kind> IN_THEIR_OWN_TIME = EnumSet.of(Stage.Kind.DRY, Stage.Kind.FINISH);
 
@@ -55,7 +57,8 @@ final class ClockComposer {
 
     /** The clock of some work; nothing where the recipe gives no time for anything. */
     Optional<Timetable> of(Work work) {
-        List<Stage> stages = Clock.of(work).stages().stream().filter(stage -> stage.kind() != Stage.Kind.KEEP).toList();
+        Clock clock = Clock.of(work);
+        List<Stage> stages = clock.stages().stream().filter(stage -> stage.kind() != Stage.Kind.KEEP).toList();
         if (stages.stream().noneMatch(stage -> stage.until().known() && !stage.until().equals(Time.START))) {
             return Optional.empty();
         }
@@ -64,13 +67,13 @@ final class ClockComposer {
         List<Stage> together = new ArrayList<>();
         for (Stage stage : stages) {
             if (!together.isEmpty() && !isAtOnce(together.get(together.size() - 1), stage)) {
-                rows.add(row(together, before));
+                rows.add(row(clock, together, before));
                 before = Optional.of(together.get(together.size() - 1));
                 together.clear();
             }
             together.add(stage);
         }
-        rows.add(row(together, before));
+        rows.add(row(clock, together, before));
         return Optional.of(new Timetable(List.copyOf(rows), notes(stages, work)));
     }
 
@@ -80,13 +83,13 @@ final class ClockComposer {
                 && (before.isMoment() || before.from().known());
     }
 
-    private Timetable.Row row(List<Stage> together, Optional<Stage> before) {
+    private Timetable.Row row(Clock clock, List<Stage> together, Optional<Stage> before) {
         Stage last = together.get(together.size() - 1);
-        return new Timetable.Row(when(together.get(0).from(), before), together.stream().map(doings::say)
+        return new Timetable.Row(when(clock, together.get(0).from(), before), together.stream().map(doings::say)
                 .map(said -> words.say("sentence", said)).toList(), length(last));
     }
 
-    private String when(Time time, Optional<Stage> before) {
+    private String when(Clock clock, Time time, Optional<Stage> before) {
         if (!time.known()) {
             return before.filter(stage -> !stage.isMoment())
                     .map(stage -> words.say("clock.when-" + stage.kind().name().toLowerCase(Locale.ROOT).replace('_', '-')))
@@ -96,9 +99,12 @@ final class ClockComposer {
         if (time.mornings() == 0) {
             return time.about() ? words.say("about", figures.lasting(minutes)) : figures.lasting(minutes);
         }
-        String morning = time.mornings() == 1 ? words.say("clock.next-morning")
-                : words.say("clock.morning", time.mornings() + 1);
-        return minutes == 0 ? morning : words.say("clock.after-morning", morning, figures.lasting(minutes));
+        if (minutes == 0) {
+            return time.mornings() == 1 ? words.say("clock.next-morning") : words.say("clock.morning", time.mornings() + 1);
+        }
+        double hour = clock.sinceMidnight(time).orElseThrow();
+        int days = (int) (hour / MINUTES_IN_A_DAY);
+        return words.say("clock.day-and-hour", days + 1, Figures.hours(hour - days * MINUTES_IN_A_DAY));
     }
 
     private Optional<String> length(Stage stage) {

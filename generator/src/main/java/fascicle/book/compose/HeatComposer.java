@@ -7,6 +7,7 @@ import fascicle.book.page.Fact;
 import fascicle.book.page.Plot;
 import fascicle.book.plot.HeatPlot;
 import fascicle.book.words.Words;
+import fascicle.measure.Unit;
 import fascicle.notebook.HeatStep;
 import fascicle.notebook.Recipe;
 import fascicle.notebook.Span;
@@ -64,7 +65,7 @@ final class HeatComposer {
                     figures.lasting(minutes(part).orElseThrow()))));
         }
         HeatPlot plot = new HeatPlot(lines, boil.celsius(), additions);
-        String said = said(lines, course);
+        String said = said(lines, course, Heating.thermometer(recipe.heat()));
         String reading = words.say("plot.heating-reading");
         return Optional.of(new Plot("heating", words.say("plot.heating-title"), plot.svg(words, said),
                 later.isEmpty() ? reading : reading + " " + words.say("plot.heating-numbers"), said, facts, 0));
@@ -75,14 +76,15 @@ final class HeatComposer {
                 .map(at -> ((Span.Timed) at).time().value());
     }
 
-    private String said(List<HeatStage> lines, HeatCourse course) {
+    private String said(List<HeatStage> lines, HeatCourse course, Unit thermometer) {
         List<HeatStep> beyond = course.beyond();
         List<String> pieces = new ArrayList<>();
-        pieces.add(words.say("plot.heating-from", celsius(lines.get(0).from())));
+        pieces.add(words.say("plot.heating-from", figures.temperature(lines.get(0).from(), thermometer, false)));
         double now = 0;
         for (HeatStage line : lines) {
             if (line.from() != line.to()) {
-                pieces.add(words.say("plot.heating-to", celsius(line.to()), figures.lasting(now + line.over())));
+                pieces.add(words.say("plot.heating-to", figures.temperature(line.to(), thermometer, false),
+                        figures.lasting(now + line.over())));
             }
             now += line.minutes();
             boolean stays = line.from() == line.to() ? line.minutes() > 0 : line.hold() > 0;
@@ -99,13 +101,10 @@ final class HeatComposer {
             sentences.add(words.say("plot.heating-about"));
         }
         heating.steps(beyond).ifPresent(steps -> sentences.add(words.say("plot.heating-beyond", steps)));
-        sentences.add(boil.said() ? words.say("plot.boil", celsius(boil.celsius()), Figures.atMost(boil.metres(), 0))
-                : boil.refused().map(height -> words.say("plot.boil-refused", celsius(boil.celsius()), height))
-                        .orElseGet(() -> words.say("plot.boil-sea", celsius(boil.celsius()))));
+        String boils = figures.temperature(boil.celsius(), thermometer, false);
+        sentences.add(boil.said() ? words.say("plot.boil", boils, Figures.atMost(boil.metres(), 0))
+                : boil.refused().map(height -> words.say("plot.boil-refused", boils, height))
+                        .orElseGet(() -> words.say("plot.boil-sea", boils)));
         return String.join(" ", sentences);
-    }
-
-    private String celsius(double temperature) {
-        return figures.amount(temperature, "celsius", false);
     }
 }

@@ -156,8 +156,7 @@ public final class PlanComposer {
     }
 
     private List<String> cell(BatchSheet.Row row) {
-        return row.whole().isEmpty() ? row.written().map(text -> words.say("batch.unsized", text)).stream().toList()
-                : row.whole();
+        return row.told(words);
     }
 
     /** The maker's words, once for all that follow them. The sheet stands alone: its ways and pictures lead nowhere. */
@@ -220,6 +219,9 @@ public final class PlanComposer {
             List<String> cell = cell(row).isEmpty() ? List.of(words.say("table.unknown")) : cell(row);
             baths.computeIfAbsent(row.step().orElseGet(() -> words.say("step.bath")), unused -> new ArrayList<>())
                     .add(words.say("plan.amount", row.thing(), String.join(words.say("pieces"), cell)));
+        }
+        if (group.scaled().extract().isPresent()) {
+            baths.computeIfAbsent(words.say("step.bath"), unused -> new ArrayList<>()).add(words.say("batch.drawn"));
         }
         if (batch.chosen().leavesDyeOpen()) {
             baths.computeIfAbsent(words.say("step.bath"), unused -> new ArrayList<>()).add(words.say("slip.dye"));

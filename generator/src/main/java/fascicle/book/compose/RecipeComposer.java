@@ -115,7 +115,7 @@ final class RecipeComposer {
                 .known("fact.water", figures.amount(worked.bath().waterMl(), "ml", about))
                 .known("fact.liquor", figures.amount(worked.bath().liquorMl(), "ml", about))
                 .known("fact.ratio", figures.amount(worked.bath().ratio(), "ratio", about))
-                .known("fact.depth", pot(worked.pot(), about))
+                .known("fact.depth", pot(worked.pot(), bath.water().map(Noted::value), about))
                 .word("fact.water-from", "source", bath.from())
                 .link("fact.reuses", bath.reuses().map(id -> ways.entry(id.value())))
                 .written("fact.left", bath.left());
@@ -137,12 +137,13 @@ final class RecipeComposer {
     }
 
     /** How deep the liquor stands, how full that makes the vessel, and whether the needles lie in it. */
-    private Optional<String> pot(PotFigures pot, boolean about) {
-        Optional<String> depth = figures.amount(pot.depthCm(), "cm", about);
+    private Optional<String> pot(PotFigures pot, Optional<Water> water, boolean about) {
+        Optional<String> depth = figures.amount(pot.depthCm(), "cm", about).map(figure ->
+                water.orElse(null) instanceof Water.ByDepth asked ? figures.measured(asked.depth()) : figure);
         Optional<String> full = pot.filledPercent().stream().mapToObj(percent -> words.say(
                 pot.isTooFull() ? "pot.too-full" : "pot.full", filled(percent, about))).findFirst();
         Optional<String> tooShort = !pot.isTooShort() ? Optional.empty() : Optional.of(words.say("pot.too-short",
-                figures.amount(pot.needleCm().orElseThrow(), "cm", false),
+                figures.measured(pot.needles().orElseThrow()),
                 figures.amount(pot.lineCm().orElseThrow(), "cm", false)));
         List<String> said = Stream.of(depth, full, tooShort).flatMap(Optional::stream).toList();
         return said.isEmpty() ? Optional.empty() : Optional.of(String.join(words.say("pieces"), said));
@@ -158,7 +159,8 @@ final class RecipeComposer {
         if (noted.value() instanceof Water.ByRatio) {
             return words.say("water.by-ratio", noted.written());
         }
-        return words.say(noted.value() instanceof Water.ByDepth ? "water.by-depth" : "water.poured", noted.written());
+        return noted.value() instanceof Water.ByDepth by ? words.say("water.by-depth", figures.measured(by.depth()))
+                : words.say("water.poured", noted.written());
     }
 
     private List<Fact> heat(Worked worked) {
@@ -168,7 +170,8 @@ final class RecipeComposer {
         if (!worked.recipe().heat().isEmpty()) {
             facts.known("fact.heat-total", figures.minutes(heat.minutesTotal(), heat.aboutMinutes()))
                     .known("fact.heat-above-80", figures.minutes(heat.minutesAbove80(), heat.aboutMinutes()))
-                    .known("fact.heat-peak", figures.amount(heat.peak(), "celsius", heat.aboutPeak()));
+                    .known("fact.heat-peak", heat.peak().stream().mapToObj(peak -> figures.temperature(
+                            peak, Heating.thermometer(worked.recipe().heat()), heat.aboutPeak())).findFirst());
         }
         return facts.span("fact.cool", worked.recipe().cool()).facts();
     }

@@ -44,13 +44,13 @@ final class ScalingComposer {
         if (columns.isEmpty()) {
             return Optional.empty();
         }
-        List<Scaling.Row> rows = rows(columns);
-        if (rows.stream().allMatch(row -> row.cells().stream().allMatch(List::isEmpty))) {
+        List<BatchSheet> sheets = columns.stream().map(scaled -> BatchSheet.of(scaled, measuring, words)).toList();
+        if (sheets.stream().flatMap(sheet -> sheet.rows().stream()).allMatch(row -> row.whole().isEmpty())) {
             return Optional.empty();
         }
         BatchWords said = new BatchWords(measuring, words);
         return Optional.of(new Scaling(columns.stream().map(Scaled::needlesGrams)
-                .map(grams -> figures.amount(grams, "g", false)).toList(), Stream.concat(pots(columns, said), rows.stream())
+                .map(grams -> figures.amount(grams, "g", false)).toList(), Stream.concat(pots(columns, said), rows(sheets))
                 .toList(), remarks(columns, said),
                 new Markup(materials.workings().doses(id).map(doses -> DosesJson.of(doses, words)).orElseThrow())));
     }
@@ -69,21 +69,15 @@ final class ScalingComposer {
     private Stream<Scaling.Row> pots(List<Scaled> columns, BatchWords said) {
         List<List<String>> cells = columns.stream().map(column -> said.pots(column).stream().toList()).toList();
         return cells.stream().allMatch(List::isEmpty) ? Stream.empty()
-                : Stream.of(new Scaling.Row(words.say("batch.pots-row"), cells));
+                : Stream.of(new Scaling.Row(words.say(columns.stream().anyMatch(column -> column.pots().orElse(1) > 1)
+                        ? "batch.pots-row-together" : "batch.pots-row"), cells));
     }
 
-    private List<Scaling.Row> rows(List<Scaled> columns) {
-        List<BatchSheet> sheets = columns.stream().map(scaled -> BatchSheet.of(scaled, measuring, words)).toList();
+    /** Every line, known or not: what is missing here is missing by the stove. */
+    private Stream<Scaling.Row> rows(List<BatchSheet> sheets) {
         return IntStream.range(0, sheets.get(0).rows().size())
-                .filter(row -> isBath(sheets, row) || sheets.stream().anyMatch(sheet -> !sheet.rows().get(row).whole().isEmpty()))
                 .mapToObj(row -> new Scaling.Row(thing(sheets.get(0).rows().get(row)),
-                        sheets.stream().map(sheet -> sheet.rows().get(row).whole()).toList()))
-                .toList();
-    }
-
-    /** What is in the dyebath is shown even where it is not known. */
-    private static boolean isBath(List<BatchSheet> sheets, int row) {
-        return sheets.get(0).rows().get(row).step().isEmpty();
+                        sheets.stream().map(sheet -> sheet.rows().get(row).told(words)).toList()));
     }
 
     private String thing(BatchSheet.Row row) {

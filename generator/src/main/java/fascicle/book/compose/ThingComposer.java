@@ -121,7 +121,7 @@ final class ThingComposer {
                 .written("fact.species", lot.species())
                 .link("fact.condition", lot.condition().map(id -> ways.condition(id.value())))
                 .noted("fact.gathered", lot.gathered(), gathered -> materials.figures().date(gathered.value()))
-                .written("fact.length", lot.length());
+                .noted("fact.length", lot.length(), length -> materials.figures().measured(length.value()));
         materials.stock().ifPresent(stock -> {
             facts.written("fact.lot-weight", lot.weight());
             stock.lot(lot.id()).ifPresent(supply ->

@@ -24,7 +24,8 @@ public final class BatchScript {
     private static final List<String> WORDS = List.of("about", "unit.g", "unit.ml", "unit.cm", "unit.ratio", "fact.water",
             "batch.liquor", "step.finish", "scaling.in", "table.unknown", "batch.pot", "batch.pots", "batch.stock",
             "batch.or", "batch.in-it", "batch.scoops-more", "batch.scoops-less", "batch.make-stock",
-            "batch.spoons-wander", "batch.standing", "batch.extract-plant", "batch.extract-water", "batch.reused", "batch.reused-of", "batch.absurd", "unit.percent",
+            "batch.spoons-wander", "batch.standing", "batch.extract-plant", "batch.extract-water", "batch.drawn", "batch.shared-bin",
+            "batch.no-soak-water", "batch.unsized", "batch.reused", "batch.reused-of", "batch.absurd", "unit.percent",
             "batch.no-liquor", "batch.paler", "batch.too-long", "batch.no-room", "batch.unmeasured",
             "batch.too-weak", "batch.too-much-stock", "batch.wrong", "kitchen.us", "kitchen.metric", "kitchen.imperial");
 

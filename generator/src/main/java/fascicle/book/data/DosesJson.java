@@ -1,10 +1,13 @@
 package fascicle.book.data;
 
 import fascicle.book.batch.StepNames;
+import fascicle.book.figures.Figures;
 import fascicle.book.words.Words;
+import fascicle.measure.Quantity;
 import fascicle.workings.Doses;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The doses of a recipe as JSON that stands in an attribute, read by {@code scripts/batch.js}. */
@@ -46,32 +49,44 @@ public final class DosesJson {
                 json.exact("ml", plant.water());
                 json.exact("needles", plant.needles());
             });
-            json.exact("depth", doses.depth());
+            length("depth", doses.depth());
             json.mark("depthAbout", doses.depthAbout());
             json.text("vessel", doses.vesselId());
-            json.exact("length", doses.needleLength());
-            portions("bath", doses.bath());
+            length("length", doses.needleLength());
+            portions("bath", doses.bath(), doses.ratio().known());
             json.items("presoak", doses.presoak().stream().toList(), soak -> soak(words.say("step.presoak"), soak));
             json.items("before", doses.before(), soak -> soak(StepNames.treatment(soak.as(), words), soak));
             json.items("after", doses.after(), soak -> soak(StepNames.treatment(soak.as(), words), soak));
-            portions("finish", doses.finish());
+            portions("finish", doses.finish(), doses.ratio().known());
         });
         return json.finished().strip();
+    }
+
+    /** A length in cm, and as it is told. */
+    private void length(String name, Optional<Quantity> length) {
+        length.ifPresent(known -> {
+            json.exact(name, OptionalDouble.of(known.value()));
+            json.text(name + "Said", new Figures(words).measured(known));
+        });
     }
 
     private void soak(String title, Doses.SoakDoses soak) {
         json.text("title", title);
         json.mark("shared", soak.shared());
         json.exact("ratio", soak.ratio());
-        portions("with", soak.with());
+        portions("with", soak.with(), soak.ratio().known() && !soak.shared());
     }
 
-    private void portions(String name, List<Doses.Portion> portions) {
+    /** Portions; what was written stands beside those of which there may be nothing else to tell. */
+    private void portions(String name, List<Doses.Portion> portions, boolean bathKnown) {
         json.items(name, portions, portion -> {
             json.text("called", portion.called());
             json.text("by", portion.dose().follows().name().toLowerCase(Locale.ROOT));
             json.exact("g", portion.dose().grams());
             json.exact("ml", portion.dose().millilitres());
+            if (!bathKnown || !portion.dose().grams().known() && !portion.dose().millilitres().known()) {
+                json.text("written", portion.written());
+            }
             json.mark("liquid", portion.dose().liquid());
             json.mark("about", portion.about());
             json.mark("spooned", portion.spooned());

@@ -2,8 +2,13 @@ package fascicle.book.figures;
 
 import fascicle.book.words.Words;
 import fascicle.colour.Lab;
+import fascicle.measure.Dimension;
+import fascicle.measure.Numbers;
+import fascicle.measure.Quantity;
+import fascicle.measure.Unit;
 import fascicle.workings.Difference;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -130,7 +135,55 @@ public final class Figures {
      * @return such as {@code about 45 g}
      */
     public String amount(double amount, String unit, boolean about) {
-        String text = atMost(amount, decimals(StrictMath.abs(amount))) + NARROW_NO_BREAK_SPACE + words.say("unit." + unit);
+        double shown = about ? rough(amount) : amount;
+        return withUnit(atMost(shown, decimals(StrictMath.abs(shown))), unit, about);
+    }
+
+    /**
+     * A temperature or a length as the maker's own thermometer and rule tell it: in °F or inches where it was written so,
+     * with °C or cm beside it, and else in °C or cm alone.
+     *
+     * @param quantity a temperature or a length
+     * @return such as {@code 190 °F (88 °C)}, {@code 3 in (7.6 cm)} or {@code 88 °C}
+     */
+    public String measured(Quantity quantity) {
+        if (quantity.unit().dimension() == Dimension.TEMPERATURE) {
+            return temperature(quantity.value(), quantity.unit(), quantity.about());
+        }
+        if (quantity.unit() != Unit.INCH) {
+            return amount(quantity.value(), "cm", quantity.about());
+        }
+        String inches = withUnit(Numbers.printFraction(quantity.number()), "inch", quantity.about());
+        String metric = withUnit(atMost(quantity.value(), quantity.value() >= 1 ? 1 : 2), "cm", false);
+        return words.say("figure.beside", inches, metric);
+    }
+
+    /**
+     * A temperature for a thermometer.
+     *
+     * @param celsius in °C
+     * @param thermometer the unit that the thermometer shows
+     * @param about whether it is rough
+     * @return in °F with whole °C beside it for a thermometer in °F, else in °C alone
+     */
+    public String temperature(double celsius, Unit thermometer, boolean about) {
+        if (thermometer != Unit.FAHRENHEIT) {
+            return amount(celsius, "celsius", about);
+        }
+        // NIST SP 811, B.8
+        String fahrenheit = withUnit(atMost(celsius * 9 / 5 + 32, 1), "fahrenheit", about);
+        return words.say("figure.beside", fahrenheit, withUnit(atMost(celsius, 0), "celsius", false));
+    }
+
+    /** What is rough is told in three figures, half up, from a thousand on: nobody pours about 2461 mL. */
+    private static double rough(double amount) {
+        BigDecimal datum = datum(amount);
+        return datum.abs().compareTo(BigDecimal.valueOf(1000)) < 0 ? amount
+                : datum.round(new MathContext(3, RoundingMode.HALF_UP)).doubleValue();
+    }
+
+    private String withUnit(String figure, String unit, boolean about) {
+        String text = figure + NARROW_NO_BREAK_SPACE + words.say("unit." + unit);
         return about ? words.say("about", text) : text;
     }
 
@@ -202,9 +255,8 @@ public final class Figures {
         BigDecimal finest = datum(step.getAsDouble());
         BigDecimal shown = BigDecimal.ONE.movePointLeft(decimals(StrictMath.abs(grams)));
         BigDecimal unit = finest.max(shown);
-        BigDecimal rounded = datum(grams).divide(unit, 0, RoundingMode.HALF_UP).multiply(unit);
-        String text = signed(datum(rounded.doubleValue())) + NARROW_NO_BREAK_SPACE + words.say("unit.g");
-        return about ? words.say("about", text) : text;
+        BigDecimal rounded = datum(about ? rough(grams) : grams).divide(unit, 0, RoundingMode.HALF_UP).multiply(unit);
+        return withUnit(signed(datum(rounded.doubleValue())), "g", about);
     }
 
     /**

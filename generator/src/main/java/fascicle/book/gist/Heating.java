@@ -2,6 +2,7 @@ package fascicle.book.gist;
 
 import fascicle.book.figures.Figures;
 import fascicle.book.words.Words;
+import fascicle.measure.Unit;
 import fascicle.notebook.HeatStep;
 import fascicle.notebook.Noted;
 import fascicle.notebook.Span;
@@ -9,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Heating and times in words. */
 public final class Heating {
@@ -44,7 +46,7 @@ public final class Heating {
      */
     public String step(HeatStep step) {
         List<String> pieces = new ArrayList<>();
-        step.from().ifPresent(from -> pieces.add(words.say("heat.from", from.written())));
+        step.from().ifPresent(from -> pieces.add(words.say("heat.from", figures.measured(from.value()))));
         step.to().ifPresent(to -> pieces.add(words.say("heat.to", reached(to.value()))));
         step.over().ifPresent(over -> pieces.add(words.say("heat.over", span(over))));
         step.hold().ifPresent(hold -> pieces.add(words.say("heat.hold", span(hold))));
@@ -87,6 +89,20 @@ public final class Heating {
                 .or(() -> step.on().map(on -> words.name("heat-source", on.value())));
     }
 
+    /**
+     * What the maker's thermometer shows: °F where any temperature of some steps was written so.
+     *
+     * @param steps of one recipe
+     * @return °F or °C
+     */
+    public static Unit thermometer(List<HeatStep> steps) {
+        boolean fahrenheit = steps.stream().flatMap(step -> Stream.concat(step.from().map(Noted::value).stream(),
+                        step.to().map(Noted::value).filter(HeatStep.Degrees.class::isInstance)
+                                .map(to -> ((HeatStep.Degrees) to).temperature()).stream()))
+                .anyMatch(temperature -> temperature.unit() == Unit.FAHRENHEIT);
+        return fahrenheit ? Unit.FAHRENHEIT : Unit.CELSIUS;
+    }
+
     private Optional<String> holding(HeatStep step) {
         Optional<String> where = at(step);
         Optional<String> time = step.hold().map(hold -> words.say("heat.hold", span(hold)));
@@ -108,7 +124,6 @@ public final class Heating {
         if (to instanceof HeatStep.Look look) {
             return words.name("look", look);
         }
-        HeatStep.Degrees degrees = (HeatStep.Degrees) to;
-        return figures.amount(degrees.temperature().value(), "celsius", degrees.temperature().about());
+        return figures.measured(((HeatStep.Degrees) to).temperature());
     }
 }

@@ -33,6 +33,9 @@ public record HeatPlot(List<HeatStage> lines, double boil, List<Addition> additi
     private static final double MARK = 12;
     private static final double NUMBER = 12;
     private static final double ABOVE = 4;
+
+    /** How high words are. */
+    private static final double LETTERS = 13;
     private static final double BELOW = 12;
 
     /**
@@ -104,8 +107,8 @@ public record HeatPlot(List<HeatStage> lines, double boil, List<Addition> additi
         Ticks heat = Ticks.round(coldest(), hottest(), 1);
         Scale across = Scale.even(time, LEFT, RIGHT);
         Scale up = Scale.even(heat, BOTTOM, TOP);
-        Drawing drawing = new Drawing(WORD, Drawing.Role.IMG, WIDTH, TOP, BOTTOM + 44, words.say("plot.heating-title"),
-                said);
+        Drawing drawing = new Drawing(WORD, Drawing.Role.IMG, WIDTH, StrictMath.min(TOP, up.at(boil) - LETTERS),
+                BOTTOM + 44, words.say("plot.heating-title"), said);
         drawing.begin("axes").bottomAxis(time, across, LEFT, RIGHT, BOTTOM,
                         words.say(hours ? "plot.axis-hours" : "plot.axis-minutes"))
                 .leftAxis(heat, up, LEFT, TOP, BOTTOM, words.say("plot.axis-celsius")).end();

@@ -13,6 +13,7 @@ self.fascicleBatch = (function (book) {
   const plus = (one, other) => one && other ? [one[0] + other[0], one[1] | other[1]] : null;
   const over = (one, other) => one && other && other[0] !== 0 ? [one[0] / other[0], one[1] | other[1]] : null;
   const minus = (one, other) => plus(one, times(other, [-1, 0]));
+  const rough = (...sizes) => sizes.some(size => size && size[1]);
 
   // --- Figures ---
 
@@ -57,12 +58,19 @@ self.fascicleBatch = (function (book) {
     return about ? say('about', said) : said;
   };
 
-  const amount = (value, unit, about) => withUnit(atMost(value, decimals(value)), unit, about);
+  /** Millionths to be told: three figures of what is rough, from a thousand on. */
+  function told(value, about) {
+    const all = micro(value);
+    return about && all >= 1000000000n ? rounded(all, 10n ** BigInt(String(all).length - 3)) : all;
+  }
+
+  const amount = (value, unit, about) =>
+    withUnit(text(rounded(told(value, about), unitOf(decimals(value)))), unit, about);
 
   function weighed(grams, step, about) {
     const finest = step ? micro(step) : 0n;
     const shown = unitOf(decimals(grams));
-    return withUnit(text(rounded(micro(grams), finest > shown ? finest : shown)), 'g', about);
+    return withUnit(text(rounded(told(grams, about), finest > shown ? finest : shown)), 'g', about);
   }
 
   // --- The bath ---
@@ -81,8 +89,8 @@ self.fascicleBatch = (function (book) {
     bath.water = doses.waterUnsaid ? null : bath.water;
     const drawn = one => over(needles, one.needles);
     const soak = one => one.shared
-        ? { title: one.title, parts: one.with.map(of => ({ of, g: null, ml: null, about: of.about })), water: null }
-        : Object.assign(filled(times(one.ratio, needles), ZERO, needles, one.with), { title: one.title });
+        ? { title: one.title, shared: 1, parts: one.with.map(of => ({ of, g: null, ml: null, about: of.about })), water: null }
+        : { ...filled(times(one.ratio, needles), ZERO, needles, one.with), title: one.title };
     const batch = {
       grams, vessel, pots, cover, bath, reused: doses.reused,
       standing: standing && bath.room && bath.room[0] < standing[0] ? bath.room : standing,
@@ -92,8 +100,8 @@ self.fascicleBatch = (function (book) {
       presoak: doses.presoak.map(soak), before: doses.before.map(soak), after: doses.after.map(soak),
       finish: doses.finish.map(part => measured(part, needles, total))
     };
-    batch.everything = [].concat(...batch.presoak.concat(batch.before).map(one => one.parts), bath.parts,
-      ...batch.after.map(one => one.parts), batch.finish);
+    batch.soaks = batch.presoak.concat(batch.before, batch.after);
+    batch.everything = batch.soaks.flatMap(one => one.parts).concat(bath.parts, batch.finish);
     return batch;
   }
 
@@ -109,12 +117,9 @@ self.fascicleBatch = (function (book) {
       return { liquor, water: null, parts };
     }
     let sum = ZERO;
-    let splash = 0;
     parts.filter(part => part.of.liquid).forEach(part => {
-      splash |= part.ml ? 0 : 1;
-      sum = part.ml ? plus(sum, part.ml) : sum;
+      sum = part.ml ? plus(sum, part.ml) : [sum[0], 1];
     });
-    sum = [sum[0], sum[1] | splash];
     if (sum[0] > liquor[0] * (1 + 1e-9)) {
       return { liquor, water: null, parts, tooWeak: true };
     }
@@ -126,12 +131,10 @@ self.fascicleBatch = (function (book) {
     const size = portion.by === 'needles' ? needles : portion.by === 'bath' ? liquor : ONE;
     const g = times(portion.g, size);
     const ml = times(portion.ml, size);
-    return { of: portion, g, ml, about: (g && g[1]) | (ml && ml[1]) | (portion.about || 0) };
+    return { of: portion, g, ml, about: rough(g, ml) || portion.about };
   }
 
-  const shared = (part, pots) => Object.assign({}, part, {
-    g: part.g && [part.g[0] / pots, part.g[1]], ml: part.ml && [part.ml[0] / pots, part.ml[1]]
-  });
+  const shared = (part, pots) => ({ ...part, g: over(part.g, [pots, 0]), ml: over(part.ml, [pots, 0]) });
 
   // --- How a part is measured out ---
 
@@ -178,13 +181,13 @@ self.fascicleBatch = (function (book) {
   const stock = (ml, percent, about) => tell('stock', amount(ml, 'ml', about), atMost(percent, 2));
 
   function ways(part, set) {
-    const rough = part.about || part.of.spooned;
+    const about = part.about || part.of.spooned;
     if (part.of.stock && part.ml) {
       return [stock(part.ml[0], part.of.stock, part.about)].concat(
-        part.g ? tell('in-it', amount(part.g[0], 'g', rough)) : []);
+        part.g ? tell('in-it', amount(part.g[0], 'g', about)) : []);
     }
     const toMake = stockOf(part);
-    const found = part.g ? [weighed(part.g[0], toMake ? 0 : book.balance, rough)] : [];
+    const found = part.g ? [weighed(part.g[0], toMake ? 0 : book.balance, about)] : [];
     if (part.ml) {
       found.push(amount(part.ml[0], 'ml', part.about));
     }
@@ -203,33 +206,30 @@ self.fascicleBatch = (function (book) {
     const set = book.kitchens[kitchen];
     const pots = batch.pots || 1;
     const list = [];
-    const liquid = (key, step, size, shares, about) => list.push({
+    const line = (key, step, size, unit, shares, about) => list.push({
       step, thing: say(key),
-      whole: size ? [amount(size[0], 'ml', about)] : [],
-      each: size ? [amount(size[0] / shares, 'ml', about)] : []
+      whole: size ? [amount(size[0], unit, about)] : [],
+      each: size ? [amount(size[0] / shares, unit, about)] : []
     });
     const part = (step, one, shares) => list.push({
-      step, thing: one.of.called, whole: ways(one, set), each: ways(shared(one, shares), set)
+      step, thing: one.of.called, written: one.of.written, whole: ways(one, set), each: ways(shared(one, shares), set)
     });
     const soak = one => {
-      liquid('fact.water', one.title, one.water, 1, one.water && (one.water[1] | one.liquor[1]));
+      line('fact.water', one.title, one.water, 'ml', 1, rough(one.water, one.liquor));
       one.parts.forEach(each => part(one.title, each, 1));
     };
-    const about = (batch.bath.water && batch.bath.water[1]) | (batch.bath.liquor && batch.bath.liquor[1]);
-    liquid('fact.water', '', batch.bath.water, pots, about);
-    liquid('batch.liquor', '', batch.bath.liquor, pots, about);
+    const about = rough(batch.bath.water, batch.bath.liquor);
+    line('fact.water', '', batch.bath.water, 'ml', pots, about);
+    line('batch.liquor', '', batch.bath.liquor, 'ml', pots, about);
     if (batch.reused) {
-      liquid('batch.standing', '', batch.standing, pots, about);
+      line('batch.standing', '', batch.standing, 'ml', pots, about);
     }
     batch.bath.parts.forEach(one => part('', one, pots));
     batch.extract.forEach(({ g, ml }) => {
-      const rough = (g && g[1]) | (ml && ml[1]);
-      [['batch.extract-plant', g, 'g'], ['batch.extract-water', ml, 'ml']].forEach(([key, size, unit]) => list.push({
-        step: '', thing: say(key), whole: size ? [amount(size[0], unit, rough)] : [],
-        each: size ? [amount(size[0] / pots, unit, rough)] : []
-      }));
+      line('batch.extract-plant', '', g, 'g', pots, rough(g, ml));
+      line('batch.extract-water', '', ml, 'ml', pots, rough(g, ml));
     });
-    batch.presoak.concat(batch.before, batch.after).forEach(soak);
+    batch.soaks.forEach(soak);
     batch.finish.forEach(one => part(say('step.finish'), one, 1));
     return list;
   }
@@ -241,50 +241,52 @@ self.fascicleBatch = (function (book) {
     const full = atMost(batch.filled * 100, 0);
     return !batch.pots || !batch.filled ? batch.vessel.called
       : batch.pots === 1 ? tell('pot', batch.vessel.called, full)
-        : tell('pots', batch.pots, batch.vessel.called, full, amount(batch.grams / batch.pots, 'g', 0));
+        : tell('pots', batch.pots, batch.vessel.called, full, amount(batch.grams / batch.pots, 'g'));
   }
 
   function remarks(batch, doses) {
     const said = [];
+    const mind = (...given) => said.push(tell(...given));
     const { bath, vessel } = batch;
-    const cm = length => amount(length, 'cm', 0);
+    const cm = length => amount(length, 'cm');
     if (bath.tooWeak) {
-      said.push(tell('too-weak'));
+      mind('too-weak');
     }
-    doses.absurd.forEach(one => said.push(
-      tell('absurd', one.called, amount(one.owf, 'percent', 0), amount(one.most, 'percent', 0))));
+    doses.absurd.forEach(one => mind('absurd', one.called, amount(one.owf, 'percent'), amount(one.most, 'percent')));
     if (batch.reused) {
-      said.push(doses.left ? tell('reused-of', amount(doses.left, 'ml', 0)) : tell('reused'));
+      mind(doses.left ? 'reused-of' : 'reused', doses.left && amount(doses.left, 'ml'));
     } else if (!bath.liquor && !bath.tooWeak && bath.parts.length) {
-      said.push(tell('no-liquor'));
+      mind('no-liquor');
     }
     if (doses.ratio && batch.ratio && batch.ratio[0] > doses.ratio[0] * (1 + 1e-6)) {
-      said.push(tell('paler', amount(doses.ratio[0], 'ratio', 0), amount(batch.ratio[0], 'ratio', 0)));
+      mind('paler', amount(doses.ratio[0], 'ratio'), amount(batch.ratio[0], 'ratio'));
     }
     if (vessel && !(vessel.area && vessel.height)) {
-      said.push(tell('unmeasured', vessel.called));
+      mind('unmeasured', vessel.called);
     } else if (vessel) {
       if (batch.cover > 0 && !batch.pots && bath.liquor) {
-        said.push(tell('no-room', cm(doses.depth), cm(0.75 * vessel.height)));
+        mind('no-room', doses.depthSaid, cm(0.75 * vessel.height));
       }
       if (doses.length && doses.length > vessel.line) {
-        said.push(tell('too-long', cm(doses.length), cm(vessel.line)));
+        mind('too-long', doses.lengthSaid, cm(vessel.line));
       }
     }
     const pots = batch.pots || 1;
     const inPot = bath.parts.map(part => shared(part, pots));
     const tooMuch = (parts, water) => parts.forEach(part => {
       const toMake = stockOf(part);
-      if (toMake && water && toMake[1] > water) {
-        said.push(tell('too-much-stock', part.of.called, amount(toMake[1], 'ml', 0)));
+      if (water && toMake && toMake[1] > water) {
+        mind('too-much-stock', part.of.called, amount(toMake[1], 'ml'));
       }
     });
-    batch.presoak.concat(batch.before, batch.after).forEach(one => tooMuch(one.parts, one.water && one.water[0]));
+    batch.soaks.forEach(one => tooMuch(one.parts, one.water && one.water[0]));
     tooMuch(inPot, bath.water && bath.water[0] / pots);
+    said.push(...new Set(batch.soaks.flatMap(one => one.shared ? tell('shared-bin')
+      : one.liquor ? [] : tell('no-soak-water', one.title))), ...batch.extract.map(() => tell('drawn')));
     const stocks = batch.everything.concat(inPot).map(stockOf).filter(one => one);
     [0.1, 1].filter(percent => stocks.some(one => one[0] === percent))
-      .forEach(percent => said.push(tell('make-stock', atMost(percent, 2),
-        amount(10 * book.balance, 'g', 0), amount(10 * book.balance * 100 / percent, 'ml', 0))));
+      .forEach(percent => mind('make-stock', atMost(percent, 2),
+        amount(10 * book.balance, 'g'), amount(10 * book.balance * 100 / percent, 'ml')));
     return batch.everything.some(part => part.of.spooned) ? said.concat(tell('spoons-wander')) : said;
   }
 
@@ -339,7 +341,8 @@ self.fascicleBatch = (function (book) {
         cell(row, [line.step ? say('scaling.in', line.thing, line.step) : line.thing], 'th').scope = 'row';
         // A bin or a treatment is one for all pots.
         (batch.pots < 2 ? [line.whole] : [line.whole, line.step ? [''] : line.each]).forEach(lines =>
-          cell(row, lines.length ? lines : [say('table.unknown')]).className = 'number');
+          cell(row, lines.length ? lines : [line.written ? tell('unsized', line.written) : say('table.unknown')])
+            .className = 'number');
       });
       const list = slot('remarks');
       list.textContent = '';

@@ -59,6 +59,20 @@ class HeatAndClockTest {
     }
 
     @Test
+    void aThermometerInFahrenheitIsToldInFahrenheit() throws Exception {
+        method("bath: {vessel: wide-pan, depth: 3 in}", "heat: [{to: 190 °F, over: 30 min, hold: 2 h}]");
+        Element page = page("methods/low-water-simmer.html");
+        assertTrue(rows().get(0).contains("Heat to 190 °F (88 °C)."), rows()::toString);
+        assertTrue(rows().get(1).endsWith("Hold at 190 °F (88 °C). 2:00"), rows()::toString);
+        String said = plain(page.selectFirst(".of-heating p").text());
+        assertTrue(said.startsWith("From 68 °F (20 °C) at 0:00 h, 190 °F (88 °C) at 0:30, held until 2:30."), said);
+        assertTrue(said.endsWith("water boils at 212 °F (100 °C) (the notebook says no “height:”)."), said);
+        String facts = plain(page.select("main section > dl").text());
+        assertTrue(facts.contains("Hottest 190 °F (88 °C)"), facts);
+        assertTrue(facts.contains("3 in (7.6 cm), "), facts);
+    }
+
+    @Test
     void nothingIsDrawnOfALook() throws Exception {
         method("bath: {water: 3 L}", "heat: [{to: below-simmer, hold: 2 h}]");
         assertEquals(0, page("methods/low-water-simmer.html").select(".of-heating").size());
@@ -117,7 +131,15 @@ class HeatAndClockTest {
         assertEquals(List.of("0:00 Needles into the presoak. 1:00",
                 "1:00 Make up the bath. Out of the presoak. Bath on the stove, needles in. Heat to 88 °C. about 0:15",
                 "about 1:15 Hold at 88 °C. 1:30", "about 2:45 Heat off. Leave to cool in the bath. overnight",
-                "next morning Out of the bath. Dry. 2 days", "next morning + 2 days Rinse. Dry. until dry"), rows());
+                "next morning Out of the bath. Dry. 2 days", "day 4, about 8:00 Rinse. Dry. until dry"), rows());
+    }
+
+    @Test
+    void daysAfterANightAreCountedAndTheirHourTold() throws Exception {
+        method("presoak: {for: overnight}", "bath: {water: 3 L}", "heat: [{to: 88 °C, over: 30 min, hold: 1 h}]",
+                "cool: overnight", "rinse: after-drying", "dry: 3 days");
+        assertTrue(rows().contains("day 2, about 8:30 Hold at 88 °C. 1:00"), rows()::toString);
+        assertTrue(rows().contains("day 6, about 8:00 Rinse. Dry. until dry"), rows()::toString);
     }
 
     @Test

@@ -4,6 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import fascicle.book.words.Words;
+import fascicle.measure.Dimension;
+import fascicle.measure.Kitchen;
+import fascicle.measure.Quantity;
+import fascicle.measure.UnreadableQuantity;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
@@ -48,6 +52,38 @@ class FiguresTest {
         assertEquals("about 3.11\u202fg", figures.amount(3.1111, "g", true));
         assertEquals("2934\u202fmL", figures.amount(2934.2, "ml", false));
         assertEquals(Optional.empty(), figures.amount(OptionalDouble.empty(), "g", false));
+    }
+
+    @Test
+    void aRoughFigureHasThreeDigitsHoweverLarge() {
+        assertEquals("about 2460\u202fmL", figures.amount(2461.4, "ml", true));
+        assertEquals("about 16000\u202fmL", figures.amount(16022.9, "ml", true));
+        assertEquals("about 1020\u202fmL", figures.amount(1015, "ml", true));
+        assertEquals("about 1000\u202fmL", figures.amount(999.9999999, "ml", true));
+        assertEquals("about 997\u202fmL", figures.amount(996.6, "ml", true));
+        assertEquals("about 1230\u202fg", figures.weighed(1234.56, OptionalDouble.of(0.1), true));
+        assertEquals("1235\u202fg", figures.weighed(1234.56, OptionalDouble.of(0.1), false));
+    }
+
+    /** The factors of NIST SP 811, B.8: (F − 32) / 1.8, and 2.54 cm to the inch. */
+    @Test
+    void whatWasWrittenInFahrenheitOrInchesIsToldSo() throws UnreadableQuantity {
+        assertEquals("190\u202f°F (88\u202f°C)", temperature("190 °F"));
+        assertEquals("about 190.5\u202f°F (88\u202f°C)", temperature("about 190.5 F"));
+        assertEquals("\u22124\u202f°F (\u221220\u202f°C)", temperature("-4 °F"));
+        assertEquals("88\u202f°C", temperature("88 °C"));
+        assertEquals("3\u202fin (7.6\u202fcm)", length("3 in"));
+        assertEquals("about 5 1/2\u202fin (14\u202fcm)", length("about 5 1/2 in"));
+        assertEquals("1/4\u202fin (0.64\u202fcm)", length("1/4 in"));
+        assertEquals("7\u202fcm", length("70 mm"));
+    }
+
+    private String temperature(String written) throws UnreadableQuantity {
+        return figures.measured(Quantity.read(written, Dimension.TEMPERATURE, Kitchen.US));
+    }
+
+    private String length(String written) throws UnreadableQuantity {
+        return figures.measured(Quantity.read(written, Dimension.LENGTH, Kitchen.US));
     }
 
     @Test

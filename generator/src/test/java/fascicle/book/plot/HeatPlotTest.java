@@ -55,6 +55,15 @@ class HeatPlotTest {
     }
 
     @Test
+    void theBoilsWordsStandOnTheBoard() {
+        HeatPlot plot = new HeatPlot(List.of(new HeatStage(20, 90, 30, 30)), 100, List.of());
+        Element svg = Jsoup.parseBodyFragment(plot.svg(Words.shipped(), "").html()).selectFirst("svg");
+        double top = Double.parseDouble(svg.attr("viewBox").split(" ")[1]);
+        double foot = Double.parseDouble(svg.selectFirst("text:containsOwn(boil)").attr("y"));
+        assertTrue(foot - 13 >= top, () -> "letters of 13 px on " + foot + ", the board's edge at " + top);
+    }
+
+    @Test
     void nothingIsDrawnOfNoTime() {
         assertThrows(IllegalArgumentException.class, () -> new HeatPlot(List.of(), 100, List.of()));
         assertThrows(IllegalArgumentException.class,
