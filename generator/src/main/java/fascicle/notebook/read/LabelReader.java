@@ -32,7 +32,8 @@ final class LabelReader {
             map.done();
             if (!said) {
                 map.findings().warning(fields.placeOf("label"), "“label” says nothing and counts as left out; copy the "
-                        + "pack’s codes under “says”, or write “label: {says: []}” where you looked and the pack has none");
+                        + "pack’s codes under “says”, or write “label: {says: []}” where you looked and the pack has "
+                        + "none");
             }
             return said ? Optional.of(label) : Optional.empty();
         });

@@ -32,7 +32,7 @@ public record ClassRules(List<Refusal> refusals, List<Duty> duties) {
 
     /**
      * Codes of what is for no class, however old: cancer, genes, fertility and the unborn, asthma. Gloves, care and a
-     * solution made ahead keep off what burns or poisons at once; these leave no safe amount that a teacher could judge,
+     * solution made ahead keep off what burns or poisons at once; of these a teacher cannot judge what amount is safe,
      * and nobody should have to tell a class that she is pregnant or has asthma. Another dye does as well: what can be
      * replaced must be is the law for work (Directive 2004/37/EC, Article 4, from memory; asthma: {@code common
      * practice, no source}).
