@@ -43,10 +43,12 @@ class PlanTest {
                         level-tsp: {weight: 3.1 g}
                         pack: {holds: 2 g, price: 4}
                         bought: [{on: 2026-01-01, packs: 1}]
+                        label: {says: []}
                         ---
                         """)
                 .with("dyes/blue-stone.md", "---\ntitle: Blue stone\nkind: mordant\nform: crystals\nmetal: copper\n---\n")
-                .with("dyes/iron-water.md", "---\ntitle: Iron water\nkind: mordant\nform: liquid\nmetal: iron\n---\n")
+                .with("dyes/iron-water.md", "---\ntitle: Iron water\nkind: mordant\nform: liquid\nmetal: iron\n"
+                        + "label: {signal: warning, says: [H302]}\n---\n")
                 .with("methods/class-brick.md", """
                         ---
                         title: Brick for a class
@@ -205,7 +207,8 @@ class PlanTest {
      */
     @Test
     void whatIsDissolvedAheadBringsWaterToItsOwnBath() {
-        WrittenNotebook.empty(notebook).with("dyes/alum.md", "---\nkind: mordant\nform: crystals\nmetal: aluminium\n---\n")
+        WrittenNotebook.empty(notebook).with("dyes/alum.md",
+                        "---\nkind: mordant\nform: crystals\nmetal: aluminium\nlabel: {says: []}\n---\n")
                 .with("methods/alum-bath.md", """
                         ---
                         for: 50 g

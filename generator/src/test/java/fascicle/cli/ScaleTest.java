@@ -98,7 +98,7 @@ class ScaleTest {
                 pH, estimated: not known: add “alkalinity: … mg/L” under “water:” in notebook.yaml, from the supplier’s report or a strip
                 """, plain(scaled.out().substring(0, scaled.out().indexOf("Caution\n"))));
         List<String> cautions = scaled.out().lines().dropWhile(line -> !line.equals("Caution")).skip(1).toList();
-        assertEquals("  Iron salts can kill a small child who swallows them: locked away.", cautions.get(1));
+        assertEquals("  Iron salts can kill a small child who swallows them: locked away.", cautions.get(2));
         assertEquals("  The label on the pack, local rules and licensed practice come before anything written here.",
                 cautions.get(cautions.size() - 1));
         assertEquals("", scaled.err());

@@ -22,13 +22,20 @@ final class LabelReader {
 
     private LabelReader() {}
 
+    /** The label; it may be empty, where the maker looked and the pack has none, but has to say so. */
     static Optional<Dye.Label> label(Fields fields) {
-        return fields.map("label").map(map -> {
+        return fields.map("label").flatMap(map -> {
+            boolean said = map.has("signal") || map.has("says");
             Dye.Label label = new Dye.Label(map.word("signal", Signal.class).map(noted -> noted.map(Fields::spelled)),
                     map.list("says", Scalar.TEXT));
             label.says().forEach(says -> check(map, says));
             map.done();
-            return label;
+            if (!said) {
+                map.findings().warning(fields.placeOf("label"), "“label” says nothing and counts as left out; copy the "
+                        + "pack’s codes under “says”, or write “label: {says: []}” where you looked and the pack has "
+                        + "none");
+            }
+            return said ? Optional.of(label) : Optional.empty();
         });
     }
 

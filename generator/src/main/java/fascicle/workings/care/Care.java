@@ -73,6 +73,7 @@ public final class Care {
                 .toList();
         List<Recipe.Treatment> treatments = Stream.concat(recipe.before().stream(), recipe.after().stream()).toList();
         List<Dye> things = named(Stream.of(recipe.parts(), left));
+        List<Dye> added = named(Stream.of(recipe.parts()));
         List<Dye> asDyes = named(Stream.concat(Stream.of(bath), before.stream()).map(Bath::dye));
         List<Uses.Salt> salts = salts(treatments, things);
         List<Dye> unsorted = things.stream().filter(Care::isUnsorted).filter(thing -> !asDyes.contains(thing))
@@ -82,15 +83,16 @@ public final class Care {
         boolean colours = dyebath || !salts.isEmpty()
                 || treatments.stream().anyMatch(treatment -> is(treatment, Recipe.Purpose.TANNIN))
                 || things.stream().anyMatch(Care::mayColour);
-        boolean hot = isHot(recipe.heat()) || bath.extract().filter(extract -> isHot(extract.heat())).isPresent()
-                || treatments.stream().anyMatch(treatment -> isHot(treatment.heat()));
+        boolean hot = heating(recipe).anyMatch(Care::isHot);
         boolean sour = has(Dye.Kind.ACID, Stream.of(bath.dye(), bath.assistants(), left));
         boolean alkaline = has(Dye.Kind.ALKALI, Stream.concat(Stream.of(bath.dye(), bath.assistants(), left),
                 treatments.stream().map(Recipe.Treatment::with)));
         boolean sourSteam = sour && isHot(recipe.heat()) || treatments.stream()
                 .anyMatch(treatment -> isHot(treatment.heat()) && has(Dye.Kind.ACID, Stream.of(treatment.with())));
-        return new Uses(things, named(Stream.of(recipe.finish())), unsorted, salts, hot, sourSteam, colours,
-                dyebath && !named, vessel.map(pot -> new Uses.Pot(pot, sour, alkaline)).stream().toList());
+        boolean likeADrink = colours && (heating(recipe).anyMatch(Care::isInTheSun)
+                || vessel.flatMap(Vessel::madeOf).filter(of -> of.value() == Vessel.Material.GLASS).isPresent());
+        return new Uses(things, added, named(Stream.of(recipe.finish())), unsorted, salts, hot, sourSteam, colours,
+                dyebath && !named, likeADrink, vessel.map(pot -> new Uses.Pot(pot, sour, alkaline)).stream().toList());
     }
 
     /**
@@ -101,8 +103,9 @@ public final class Care {
      */
     public static Uses uses(Dye thing) {
         boolean metal = Metals.bringsMetal(thing);
-        return new Uses(List.of(thing), List.of(), isUnsorted(thing) && !metal ? List.of(thing) : List.of(),
-                metal ? List.of(Uses.Salt.of(thing)) : List.of(), false, false, metal || mayColour(thing), false,
+        return new Uses(List.of(thing), List.of(thing), List.of(),
+                isUnsorted(thing) && !metal ? List.of(thing) : List.of(),
+                metal ? List.of(Uses.Salt.of(thing)) : List.of(), false, false, metal || mayColour(thing), false, false,
                 List.of());
     }
 
@@ -167,10 +170,25 @@ public final class Care {
                 : Stream.concat(brought.stream(), Stream.of(new Uses.Salt(Optional.empty(), metal))).toList();
     }
 
+    /** Every step of heat, of whichever bath. */
+    private static Stream<HeatStep> heating(Recipe recipe) {
+        return Stream.of(recipe.heat().stream(),
+                recipe.bath().extract().stream().flatMap(extract -> extract.heat().stream()),
+                Stream.concat(recipe.before().stream(), recipe.after().stream())
+                        .flatMap(treatment -> treatment.heat().stream())).flatMap(steps -> steps);
+    }
+
     private static boolean isHot(List<HeatStep> steps) {
-        return steps.stream().anyMatch(step -> step.on().filter(on -> on.value() == HeatStep.Source.SUN).isEmpty()
-                || step.to().filter(to -> to.value() instanceof HeatStep.Degrees degrees
-                        && degrees.temperature().value() >= SCALDS_FROM_CELSIUS).isPresent());
+        return steps.stream().anyMatch(Care::isHot);
+    }
+
+    private static boolean isHot(HeatStep step) {
+        return !isInTheSun(step) || step.to().filter(to -> to.value() instanceof HeatStep.Degrees degrees
+                && degrees.temperature().value() >= SCALDS_FROM_CELSIUS).isPresent();
+    }
+
+    private static boolean isInTheSun(HeatStep step) {
+        return step.on().filter(on -> on.value() == HeatStep.Source.SUN).isPresent();
     }
 
     private static boolean is(Recipe.Treatment treatment, Recipe.Purpose purpose) {

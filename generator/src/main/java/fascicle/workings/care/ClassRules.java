@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -27,6 +29,15 @@ public record ClassRules(List<Refusal> refusals, List<Duty> duties) {
             "H220", "H221", "H222", "H224", "H225", "H200", "H201", "H202", "H203", "H204", "H205", "H240", "H241",
             "H242", "H370", "H371", "H372", "H373", "H334", "H317", "H350", "H350i", "H351", "H340", "H341", "H360",
             "H360F", "H360FD", "H360Fd", "H360D", "H360Df");
+
+    /**
+     * Codes of what is for no class, however old: cancer, genes, fertility and the unborn, asthma. Gloves, care and a
+     * solution made ahead keep off what burns or poisons at once; of these a teacher cannot judge what amount is safe,
+     * and nobody should have to tell a class that she is pregnant or has asthma. Another dye does as well: what can be
+     * replaced must be is the law for work (Directive 2004/37/EC, Article 4, from memory; asthma: {@code common
+     * practice, no source}).
+     */
+    private static final Pattern FOR_NO_CLASS = Pattern.compile("H(340|350|360)[A-Za-z]*|H334[A-Z]?");
 
     /**
      * Why a recipe may not be planned for a class.
@@ -49,6 +60,10 @@ public record ClassRules(List<Refusal> refusals, List<Duty> duties) {
         UNKNOWN_METAL,
         /** A copper vessel gives copper to the bath. */
         COPPER_POT,
+        /** Its pack warns of what is for no class. */
+        LABEL,
+        /** Nobody said what its pack warns of, so it may be what is kept from minors; {@code label:} would. */
+        NO_LABEL_AND_MINORS,
         /** Minors handle nothing of which nobody said what it is; {@code kind:} in its file would. */
         UNKNOWN_KIND,
         /** Minors handle no metal salt but alum. */
@@ -73,6 +88,8 @@ public record ClassRules(List<Refusal> refusals, List<Duty> duties) {
         DISSOLVE,
         /** Does the work at the stove; for minors. */
         WORK_THE_STOVE,
+        /** Reads the packs of which the notebook tells nothing, before the class. */
+        READ_PACKS,
         /** Has packs and labels at hand. */
         SHOW_LABELS,
         /** Collects the baths with metal in them. */
@@ -113,7 +130,7 @@ public record ClassRules(List<Refusal> refusals, List<Duty> duties) {
 
     private static List<Dye> dissolvedAhead(Uses uses) {
         List<Dye> powders = uses.powders();
-        return uses.things().stream().filter(thing -> !powders.contains(thing)).filter(ClassRules::isDissolvedAhead)
+        return uses.added().stream().filter(thing -> !powders.contains(thing)).filter(ClassRules::isDissolvedAhead)
                 .toList();
     }
 
@@ -128,17 +145,25 @@ public record ClassRules(List<Refusal> refusals, List<Duty> duties) {
                 .filter(vessel -> vessel.madeOf().map(Noted::value).filter(Vessel.Material.COPPER::equals).isPresent())
                 .forEach(vessel -> refusals.add(
                         new Refusal(Optional.of(vessel.called()), Reason.COPPER_POT, List.of())));
+        refusals.addAll(labelled(uses, Reason.LABEL, ClassRules::isForNoClass));
         if (minors) {
             uses.unsorted().forEach(thing -> refusals.add(refusal(thing, Reason.UNKNOWN_KIND)));
-            uses.things().forEach(thing -> {
-                List<HazardStatement> grave = Hazards.statements(thing).stream()
-                        .filter(says -> says.codes().stream().anyMatch(NOT_FOR_MINORS::contains)).toList();
-                if (!grave.isEmpty()) {
-                    refusals.add(new Refusal(Optional.of(thing.called()), Reason.LABEL_AND_MINORS, grave));
-                }
-            });
+            uses.unlabelled().forEach(thing -> refusals.add(refusal(thing, Reason.NO_LABEL_AND_MINORS)));
+            refusals.addAll(labelled(uses, Reason.LABEL_AND_MINORS,
+                    says -> !isForNoClass(says) && says.codes().stream().anyMatch(NOT_FOR_MINORS::contains)));
         }
         return List.copyOf(refusals);
+    }
+
+    /** Whether a pack warns of what is planned for no class. */
+    static boolean isForNoClass(HazardStatement says) {
+        return says.codes().stream().anyMatch(code -> FOR_NO_CLASS.matcher(code).matches());
+    }
+
+    private static List<Refusal> labelled(Uses uses, Reason reason, Predicate<HazardStatement> grave) {
+        return uses.things().stream().map(thing -> new Refusal(Optional.of(thing.called()), reason,
+                Hazards.statements(thing).stream().filter(grave).toList()))
+                .filter(refusal -> !refusal.says().isEmpty()).toList();
     }
 
     private static Refusal refusal(Dye thing, Reason reason) {
@@ -163,6 +188,7 @@ public record ClassRules(List<Refusal> refusals, List<Duty> duties) {
                 duties.add(new Duty(Task.WORK_THE_STOVE, List.of()));
             }
         }
+        add(duties, Task.READ_PACKS, uses.unlabelled());
         add(duties, Task.SHOW_LABELS, uses.things().stream().filter(Hazards::isLabelled).toList());
         if (!uses.salts().isEmpty()) {
             duties.add(new Duty(Task.COLLECT_BATHS, List.of()));

@@ -56,10 +56,18 @@ public sealed interface Hazard {
         UNKNOWN_KIND,
         /** Hot liquor and steam. */
         HOT,
+        /** A hot pot on its stove. */
+        HOT_POT,
+        /** A thing for which no label is noted, though its pack may bear one. */
+        NO_LABEL,
+        /** A label that warns of what is never for a class. */
+        NEVER_FOR_A_CLASS,
         /** Powder that drifts. */
         POWDER,
         /** A dyebath that does not name its dye, so that nothing is known of that. */
         DYE_LEFT_OPEN,
+        /** A bath in glass or in the sun, which somebody may drink. */
+        LIKE_A_DRINK,
         /** An acid. */
         ACID,
         /** An acid in what is heated. */
@@ -76,6 +84,8 @@ public sealed interface Hazard {
         ALUM,
         /** Any other metal salt, or several. */
         METAL,
+        /** A plant, which is not harmless for that. */
+        PLANT,
         /** A finish that burns. */
         FLAMMABLE_FINISH,
         /** Rags with an oil that heats as it dries. */
@@ -87,6 +97,13 @@ public sealed interface Hazard {
         /** Food, and pots, spoons, baskets and damp bundles. */
         FOOD,
         /** A bath, when it is done with. */
-        DRAIN
+        DRAIN,
+        /** First help for a burn ({@code common practice, no source}). */
+        BURN,
+        /**
+         * First help for a splashed eye and for what was swallowed, after the precautionary statements P305+P351+P338,
+         * P301+P310 and P101 (UN GHS, Annex 3; Regulation (EC) No 1272/2008, Annex IV; from memory).
+         */
+        FIRST_HELP
     }
 }

@@ -61,9 +61,14 @@ public final class Hazards {
         salts(Kind.UNKNOWN_METAL, uses.of(Optional.empty()));
         things(Kind.UNKNOWN_KIND, uses.unsorted());
         work(Kind.HOT, uses.hot());
+        work(Kind.HOT_POT, uses.hot());
+        things(Kind.NO_LABEL, uses.unlabelled());
+        things(Kind.NEVER_FOR_A_CLASS, uses.things().stream().filter(thing -> statements(thing).stream()
+                .anyMatch(ClassRules::isForNoClass)).toList());
         packs();
         things(Kind.POWDER, uses.powders());
         work(Kind.DYE_LEFT_OPEN, uses.dyeLeftOpen());
+        work(Kind.LIKE_A_DRINK, uses.likeADrink());
         things(Kind.ACID, acids);
         work(Kind.SOUR_STEAM, uses.sourSteam());
         work(Kind.BLEACH, !acids.isEmpty());
@@ -74,6 +79,7 @@ public final class Hazards {
         boolean mild = alum.size() == uses.salts().size();
         salts(Kind.ALUM, mild ? alum : List.of());
         work(Kind.METAL, !mild);
+        things(Kind.PLANT, uses.plants());
         things(Kind.FLAMMABLE_FINISH, uses.finish().stream().filter(Hazards::burns).toList());
         things(Kind.OILY_RAGS, uses.finish().stream().filter(Hazards::isDryingOil).toList());
         work(Kind.DRY_NEEDLES, uses.hot());
@@ -82,7 +88,10 @@ public final class Hazards {
                 new Hazard.InTheMakersWords(thing.called(), thing.cautions().stream().map(Noted::value).toList())));
         uses.pots().forEach(pot -> takingPart(pot).ifPresent(hazards::add));
         work(Kind.FOOD, uses.colours());
-        work(Kind.DRAIN, uses.colours() || !alkalis.isEmpty() || uses.things().stream().anyMatch(Hazards::isLabelled));
+        boolean label = !uses.unlabelled().isEmpty() || uses.things().stream().anyMatch(Hazards::isLabelled);
+        work(Kind.DRAIN, uses.colours() || !alkalis.isEmpty() || label);
+        work(Kind.BURN, uses.hot());
+        work(Kind.FIRST_HELP, uses.colours() || !acids.isEmpty() || !alkalis.isEmpty() || label);
     }
 
     /**

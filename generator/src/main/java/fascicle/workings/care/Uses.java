@@ -5,6 +5,7 @@ import fascicle.notebook.Ids;
 import fascicle.notebook.Vessel;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -13,7 +14,9 @@ import java.util.stream.Stream;
 /**
  * What a recipe, or several together, use that care depends on.
  *
- * @param things everything that goes into a bath or on the needles, each once, in the order of the work
+ * @param things everything that goes into a bath or on the needles, or still stands in a bath that is used again, each
+ *     once, in the order of the work
+ * @param added those of them that are put in now
  * @param finish those of them that the needles are finished with
  * @param unsorted those of them that are used as something else than a dye, and nothing tells as what
  * @param salts the metals that mordants bring
@@ -21,14 +24,19 @@ import java.util.stream.Stream;
  * @param sourSteam whether an acid is in what is heated
  * @param colours whether needles come out with more than water, salt or acid on them: dyed, mordanted or tanned
  * @param dyeLeftOpen whether there is a dyebath that does not name its dye
+ * @param likeADrink whether a bath stands where it is taken for a drink: in the sun or in glass
  * @param pots the vessels on the stove
  */
-public record Uses(List<Dye> things, List<Dye> finish, List<Dye> unsorted, List<Salt> salts, boolean hot,
-        boolean sourSteam, boolean colours, boolean dyeLeftOpen, List<Pot> pots) {
+public record Uses(List<Dye> things, List<Dye> added, List<Dye> finish, List<Dye> unsorted, List<Salt> salts,
+        boolean hot, boolean sourSteam, boolean colours, boolean dyeLeftOpen, boolean likeADrink, List<Pot> pots) {
 
     /** Nothing at all. */
     public static final Uses NOTHING =
-            new Uses(List.of(), List.of(), List.of(), List.of(), false, false, false, false, List.of());
+            new Uses(List.of(), List.of(), List.of(), List.of(), List.of(), false, false, false, false, false,
+                    List.of());
+
+    /** From here on acetic acid bears a label: Regulation (EC) No 1272/2008, Annex VI, 607-002-00-6 (from memory). */
+    private static final double LABELLED_FROM_PERCENT = 10;
 
     /**
      * A metal in a bath.
@@ -65,10 +73,11 @@ public record Uses(List<Dye> things, List<Dye> finish, List<Dye> unsorted, List<
      */
     public Uses plus(Uses other) {
         return new Uses(both(things, other.things, thing -> Ids.key(thing.id())),
+                both(added, other.added, thing -> Ids.key(thing.id())),
                 both(finish, other.finish, thing -> Ids.key(thing.id())),
                 both(unsorted, other.unsorted, thing -> Ids.key(thing.id())), both(salts, other.salts, salt -> salt),
                 hot || other.hot, sourSteam || other.sourSteam, colours || other.colours,
-                dyeLeftOpen || other.dyeLeftOpen, both(pots, other.pots, pot -> pot));
+                dyeLeftOpen || other.dyeLeftOpen, likeADrink || other.likeADrink, both(pots, other.pots, pot -> pot));
     }
 
     /**
@@ -82,13 +91,33 @@ public record Uses(List<Dye> things, List<Dye> finish, List<Dye> unsorted, List<
     }
 
     /**
-     * The powders that hurt lungs or eyes. Salt is none of them; a thing whose form nobody said is taken for one, unless
-     * it is a wetting agent or an acid of a given strength, which are liquids.
+     * The powders that are put in now and hurt lungs or eyes; in a bath that is used again none drifts any more. Salt
+     * is none of them; a thing whose form nobody said is taken for one, unless it is a wetting agent or an acid of a given
+     * strength, which are liquids.
      *
      * @return the powders, in the order of the work
      */
     public List<Dye> powders() {
-        return things.stream().filter(Uses::isPowder).toList();
+        return added.stream().filter(Uses::isPowder).toList();
+    }
+
+    /**
+     * The things whose pack should be read, since no label is noted for them, not even an empty one.
+     *
+     * @return those but plants, salt and vinegar, which are sold without one, and what nothing at all is known of
+     */
+    public List<Dye> unlabelled() {
+        return things.stream().filter(thing -> thing.label().isEmpty() && !thing.saysNothing())
+                .filter(thing -> !comesWithoutLabel(thing)).toList();
+    }
+
+    /**
+     * The plants.
+     *
+     * @return those whose files say so, in the order of the work
+     */
+    public List<Dye> plants() {
+        return things.stream().filter(Uses::isPlant).toList();
     }
 
     /**
@@ -109,6 +138,22 @@ public record Uses(List<Dye> things, List<Dye> finish, List<Dye> unsorted, List<
         boolean liquid = thing.is(Dye.Kind.WETTING) || thing.is(Dye.Kind.ACID) && thing.acidity().isPresent();
         return !thing.is(Dye.Kind.SALT)
                 && thing.form().map(form -> form.value() == Dye.Form.POWDER).orElse(!liquid);
+    }
+
+    private static boolean comesWithoutLabel(Dye thing) {
+        return isPlant(thing) || thing.is(Dye.Kind.SALT) && !Metals.bringsMetal(thing) || isVinegar(thing);
+    }
+
+    private static boolean isPlant(Dye thing) {
+        return thing.form().filter(form -> form.value() == Dye.Form.PLANT).isPresent();
+    }
+
+    /** A weak acid of the kitchen; of an acid of no said kind the name must tell it. */
+    private static boolean isVinegar(Dye thing) {
+        boolean kitchen = thing.acid().isPresent()
+                || (thing.id() + " " + thing.called()).toLowerCase(Locale.ROOT).contains("vinegar");
+        return thing.is(Dye.Kind.ACID) && kitchen
+                && thing.acidity().filter(acidity -> acidity.value() < LABELLED_FROM_PERCENT).isPresent();
     }
 
     private static <T> List<T> both(List<T> some, List<T> others, Function<T, Object> same) {

@@ -87,9 +87,9 @@ class CautionWordsTest {
     void vinegarInWaterIsNotToldOfChrome(@TempDir Path folder) {
         List<String> said = CautionWords.of(DyeRoom.in(folder)
                 .uses("presoak: {water: 3 L, with: [{is: white-vinegar, amount: 60 mL}]}"), WORDS);
-        assertEquals(4, said.size());
+        assertEquals(5, said.size());
         assertFalse(String.join(" ", said).toLowerCase(Locale.ROOT).matches(".*(chrome|copper|iron|metal|powder).*"));
-        assertEquals(DEFERS, said.get(3));
+        assertEquals(DEFERS, said.get(4));
     }
 
     @ParameterizedTest
@@ -105,6 +105,10 @@ class CautionWordsTest {
                 + "for a class; say “metal:” in the file of the mordant.",
                 ClassWords.refusal(new ClassRules.Refusal(Optional.empty(), ClassRules.Reason.UNKNOWN_METAL, List.of()),
                         WORDS));
+        assertEquals("Brick: no label is noted for it, and what a pack may warn of is not for those under eighteen; copy "
+                + "its codes under “label:” in its file, or “says: []” there where the pack has none.",
+                ClassWords.refusal(new ClassRules.Refusal(Optional.of("Brick"),
+                        ClassRules.Reason.NO_LABEL_AND_MINORS, List.of()), WORDS));
         assertEquals("Slate: its pack warns of what is kept from those under eighteen: May cause an allergic skin "
                 + "reaction (H317).", ClassWords.refusal(new ClassRules.Refusal(Optional.of("Slate"),
                         ClassRules.Reason.LABEL_AND_MINORS, List.of(HazardStatement.read("H317"))), WORDS));

@@ -10,7 +10,10 @@ import fascicle.notebook.edition.EditionCut;
 import java.nio.file.Path;
 import java.util.List;
 
-/** A written notebook with one of each thing that care depends on, for recipes of an entry each. */
+/**
+ * A written notebook with one of each thing that care depends on, for recipes of an entry each. The packs of those that
+ * are not bare were looked at.
+ */
 public final class DyeRoom {
 
     private final WrittenNotebook notebook;
@@ -22,6 +25,7 @@ public final class DyeRoom {
     /** The room, in an empty folder. */
     public static DyeRoom in(Path folder) {
         return new DyeRoom(WrittenNotebook.small(folder))
+                .thing("brick", "title: Brick", "kind: dye", "form: powder")
                 .thing("rain-blue", "kind: dye", "form: liquid")
                 .thing("smoke", "kind: dye", "form: powder", "label: {signal: danger, says: [H317, H999]}",
                         "cautions: [dust, stains]")
@@ -38,8 +42,13 @@ public final class DyeRoom {
                 .thing("shellac-flakes", "kind: other", "form: crystals")
                 .thing("bare-dye", "kind: dye")
                 .thing("bare-acid", "kind: acid", "acidity: 5 %")
+                .thing("bare-vinegar", "kind: acid", "acidity: 9.9 %")
+                .thing("bare-strong-vinegar", "kind: acid", "acid: acetic", "acidity: 10 %")
                 .thing("bare-wetting", "kind: wetting")
                 .thing("bare-salt", "kind: salt")
+                .thing("bare-tin-salt", "kind: salt", "metal: tin")
+                .thing("bare-roots", "kind: dye", "form: plant")
+                .thing("fibre-red", "kind: dye", "form: liquid", "label: {signal: danger, says: [H317, H334]}")
                 .thing("sandarac", "title: Sandarac", "form: crystals")
                 .thing("unmarked-alum", "form: crystals")
                 .thing("copper-sulphate", "kind: other", "form: crystals")
@@ -53,12 +62,15 @@ public final class DyeRoom {
                         wide-pan: {title: Wide pan, made-of: enamel}
                         iron-pan: {title: Iron pan, made-of: iron}
                         old-kettle: {title: Old kettle, made-of: copper}
+                        jar: {title: Three-litre jar, made-of: glass}
                         light-pot: {title: Light pot, made-of: aluminium}
                         """);
     }
 
     private DyeRoom thing(String id, String... facts) {
-        return with("dyes/" + id + ".md", "---\n" + String.join("\n", facts) + "\n---\n");
+        boolean labelled = id.startsWith("bare-") || String.join("\n", facts).contains("label: ");
+        return with("dyes/" + id + ".md", "---\n" + String.join("\n", facts)
+                + (labelled ? "" : "\nlabel: {says: []}") + "\n---\n");
     }
 
     DyeRoom with(String file, String text) {

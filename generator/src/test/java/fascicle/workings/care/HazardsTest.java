@@ -25,7 +25,8 @@ class HazardsTest {
 
     private static final String PLAIN = "bath: {vessel: wide-pan, water: 2 L, dye: [{is: rain-blue, amount: 10 mL}]}";
     private static final String SOUR = PLAIN.replace("]}", "], assistants: [{is: white-vinegar, amount: 60 mL}]}");
-    private static final Set<Kind> OF_ANY_DYE = Set.of(Kind.GLOVES_AND_AIR, Kind.FOOD, Kind.DRAIN);
+    private static final Set<Kind> OF_ANY_DYE = Set.of(Kind.GLOVES_AND_AIR, Kind.FOOD, Kind.DRAIN,
+            Kind.FIRST_HELP);
 
     @TempDir
     private Path folder;
@@ -62,7 +63,7 @@ class HazardsTest {
 
     @Test
     void vinegarInColdWaterIsAnAcidAndNothingMore() {
-        assertEquals(Set.of(Kind.ACID, Kind.BLEACH, Kind.GLOVES_AND_AIR),
+        assertEquals(Set.of(Kind.ACID, Kind.BLEACH, Kind.GLOVES_AND_AIR, Kind.FIRST_HELP),
                 kinds(room.uses("presoak: {water: 3 L, with: [{is: white-vinegar, amount: 60 mL}]}")));
     }
 
@@ -74,16 +75,16 @@ class HazardsTest {
     /** Beside a cold liquid dye, what one more line of the recipe brings. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-            "heat: [{to: 88 °C, hold: 1 h}]|HOT DRY_NEEDLES",
-            "heat: [{to: simmer, on: oven}]|HOT DRY_NEEDLES",
-            "heat: [{to: 40 °C, hold: 5 h, on: sun}]|",
-            "heat: [{to: 55 °C, hold: 5 h, on: sun}]|HOT DRY_NEEDLES",
+            "heat: [{to: 88 °C, hold: 1 h}]|HOT HOT_POT DRY_NEEDLES BURN",
+            "heat: [{to: simmer, on: oven}]|HOT HOT_POT DRY_NEEDLES BURN",
+            "heat: [{to: 40 °C, hold: 5 h, on: sun}]|LIKE_A_DRINK",
+            "heat: [{to: 55 °C, hold: 5 h, on: sun}]|HOT HOT_POT DRY_NEEDLES BURN LIKE_A_DRINK",
             "presoak: {water: 1 L, with: [{is: sour-crystals, amount: 2 g}]}|ACID BLEACH",
             "presoak: {water: 1 L, with: [{is: soda, amount: 2 g}]}|ALKALI",
             "presoak: {water: 1 L, with: [{is: salt, amount: 2 g}]}|",
             "presoak: {water: 1 L, with: [{is: brick, amount: 2 g}]}|POWDER",
             "after: [{water: 1 L, with: [{is: white-vinegar, amount: 2 mL}], heat: [{to: 60 °C}]}]|"
-                    + "HOT DRY_NEEDLES ACID BLEACH SOUR_STEAM",
+                    + "HOT HOT_POT DRY_NEEDLES BURN ACID BLEACH SOUR_STEAM",
             "before: [{as: mordant, water: 1 L, with: [{is: alum, amount: 4 g}]}]|ALUM",
             "before: [{as: tannin, water: 1 L}]|",
             "before: [{as: iron, water: 1 L}]|IRON METAL",
@@ -99,9 +100,14 @@ class HazardsTest {
                     + "IRON METAL",
             "after: [{water: 1 L, with: [{is: copper-sulphate, amount: 1 g}]}]|CHROME_OR_COPPER METAL",
             "before: [{as: mordant, water: 1 L, with: [{is: unmarked-alum, amount: 1 g}]}]|ALUM",
-            "presoak: {water: 1 L, with: [{is: bare-dye, amount: 2 g}]}|POWDER",
-            "presoak: {water: 1 L, with: [{is: bare-acid, amount: 2 mL}]}|ACID BLEACH",
-            "presoak: {water: 1 L, with: [{is: bare-wetting, amount: 2 mL}]}|",
+            "presoak: {water: 1 L, with: [{is: bare-dye, amount: 2 g}]}|POWDER NO_LABEL",
+            "presoak: {water: 1 L, with: [{is: bare-acid, amount: 2 mL}]}|ACID BLEACH NO_LABEL",
+            "presoak: {water: 1 L, with: [{is: bare-wetting, amount: 2 mL}]}|NO_LABEL",
+            "presoak: {water: 1 L, with: [{is: bare-vinegar, amount: 2 mL}]}|ACID BLEACH",
+            "presoak: {water: 1 L, with: [{is: bare-strong-vinegar, amount: 2 mL}]}|ACID BLEACH NO_LABEL",
+            "presoak: {water: 1 L, with: [{is: bare-roots, amount: 2 g}]}|PLANT",
+            "presoak: {water: 1 L, with: [{is: bare-tin-salt, amount: 2 g}]}|TIN METAL NO_LABEL",
+            "presoak: {water: 1 L, with: [{is: fibre-red, amount: 2 mL}]}|NEVER_FOR_A_CLASS",
             "presoak: {water: 1 L, with: [{is: bare-salt, amount: 2 g}]}|",
             "presoak: {water: 1 L, with: [{is: sandarac, amount: 2 g}]}|UNKNOWN_KIND",
             "presoak: {water: 1 L, with: [{is: mistyped, amount: 2 g}]}|NOTHING_IS_KNOWN POWDER",
@@ -139,8 +145,35 @@ class HazardsTest {
         room.entry("first", "bath: {water: 2 L, dye: [{is: smoke, amount: 1 g}, {is: blue-stone, amount: 1 g}]}")
                 .entry("second", "bath: {reuses: 2026-05-09-first, assistants: [{is: soda, amount: 1 g}]}");
         Uses third = room.uses("bath: {reuses: 2026-05-09-second}");
-        assertTrue(kinds(third).containsAll(Set.of(Kind.POWDER, Kind.CHROME_OR_COPPER, Kind.ALKALI)));
+        assertTrue(kinds(third).containsAll(Set.of(Kind.CHROME_OR_COPPER, Kind.ALKALI)));
+        assertEquals(List.of("smoke", "soda"), all(Hazard.OnThePack.class, third).stream().map(Hazard.OnThePack::thing)
+                .toList());
         assertFalse(kinds(third).contains(Kind.DYE_LEFT_OPEN));
+    }
+
+    @Test
+    void onlyAPowderThatIsPutInNowDrifts() {
+        room.entry("first", "bath: {water: 2 L, dye: [{is: smoke, amount: 1 g}]}");
+        Uses again = room.uses("bath: {reuses: 2026-05-09-first}");
+        assertFalse(kinds(again).contains(Kind.POWDER));
+        Uses deepened = room.uses("bath: {reuses: 2026-05-09-first, dye: [{is: smoke, amount: 1 g}]}");
+        assertEquals(List.of("smoke"), things(deepened, Kind.POWDER));
+        assertEquals(List.of("smoke"), things(again.plus(deepened), Kind.POWDER));
+    }
+
+    @Test
+    void aBathInGlassLooksLikeADrink() {
+        assertTrue(kinds(room.uses(PLAIN.replace("wide-pan", "jar"))).contains(Kind.LIKE_A_DRINK));
+        assertFalse(kinds(room.uses("bath: {vessel: wide-pan, water: 2 L}")).contains(Kind.LIKE_A_DRINK));
+    }
+
+    /** What nobody said counts for the worse; that a pack has no warning can be said. */
+    @Test
+    void aPackThatWarnsOfNothingWasLookedAt() {
+        assertTrue(kinds(Care.uses(room.thing("bare-dye"))).contains(Kind.NO_LABEL));
+        assertFalse(kinds(Care.uses(room.thing("rain-blue"))).contains(Kind.NO_LABEL));
+        assertEquals(List.of(), all(Hazard.OnThePack.class, Care.uses(room.thing("rain-blue"))));
+        assertFalse(kinds(Care.uses(room.thing("mistyped"))).contains(Kind.NO_LABEL), "said already, and worse");
     }
 
     @Test
@@ -233,7 +266,7 @@ class HazardsTest {
 
     @Test
     void aThingOnTheShelfHasItsOwnHazardsAndNoStove() {
-        assertEquals(Set.of(Kind.POWDER, Kind.GLOVES_AND_AIR, Kind.FOOD, Kind.DRAIN),
+        assertEquals(Set.of(Kind.POWDER, Kind.GLOVES_AND_AIR, Kind.FOOD, Kind.DRAIN, Kind.FIRST_HELP),
                 kinds(Care.uses(room.thing("smoke"))));
         assertTrue(kinds(Care.uses(room.thing("sandarac"))).contains(Kind.UNKNOWN_KIND));
         assertTrue(kinds(Care.uses(room.thing("mistyped"))).contains(Kind.NOTHING_IS_KNOWN));
