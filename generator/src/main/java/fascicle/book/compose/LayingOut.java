@@ -7,6 +7,7 @@ import fascicle.notebook.Dye;
 import fascicle.notebook.Ids;
 import fascicle.notebook.Noted;
 import fascicle.notebook.Vessel;
+import fascicle.workings.SoakFigures;
 import fascicle.workings.Workings;
 import fascicle.workings.plan.Batch;
 import fascicle.workings.plan.DayPlan;
@@ -15,7 +16,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** What to lay out for a planned day, line by line ({@code common practice, no source}). */
 final class LayingOut {
@@ -121,9 +121,18 @@ final class LayingOut {
         batch.whole().presoak().ifPresent(bin -> lines.add(figures.amount(bin.liquorMl(), "ml", bin.about())
                 .map(holds -> words.say("lay-out.bin", batch.chosen().called(), holds))
                 .orElseGet(() -> words.say("lay-out.bin-unknown", batch.chosen().called()))));
-        Stream.concat(batch.whole().before().stream(), batch.whole().after().stream()).forEach(bath ->
-                figures.amount(bath.liquorMl(), "ml", bath.about()).ifPresent(holds -> say("lay-out.treatment",
-                        StepNames.treatment(bath.as(), words), batch.chosen().called(), holds)));
+        StepNames names = StepNames.of(batch.whole().before().stream().map(SoakFigures::as).toList(),
+                batch.whole().after().stream().map(SoakFigures::as).toList(), words);
+        treatments(batch, names.before(), batch.whole().before());
+        treatments(batch, names.after(), batch.whole().after());
+    }
+
+    private void treatments(Batch batch, List<String> names, List<SoakFigures> baths) {
+        for (int i = 0; i < baths.size(); i++) {
+            String name = names.get(i);
+            figures.amount(baths.get(i).liquorMl(), "ml", baths.get(i).about())
+                    .ifPresent(holds -> say("lay-out.treatment", name, batch.chosen().called(), holds));
+        }
     }
 
     private void gear() {

@@ -4,7 +4,6 @@ import fascicle.bath.Magnitude;
 import fascicle.book.batch.BatchSheet;
 import fascicle.book.batch.BatchWords;
 import fascicle.book.batch.PartWords;
-import fascicle.book.batch.StepNames;
 import fascicle.book.caution.CautionWords;
 import fascicle.book.caution.ClassWords;
 import fascicle.book.figures.Figures;
@@ -27,9 +26,7 @@ import fascicle.workings.plan.PotGroup;
 import fascicle.workings.plan.Solution;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -146,11 +143,11 @@ public final class PlanComposer {
             });
         }
         PartWords parts = parts(batch);
-        List<BatchSheet> sheets = columns.stream().map(batch::besideSolutions)
-                .map(scaled -> BatchSheet.of(scaled, parts, words)).toList();
-        List<Scaling.Row> rows = IntStream.range(0, sheets.get(0).rows().size())
-                .mapToObj(row -> new Scaling.Row(thing(sheets.get(0).rows().get(row)),
-                        sheets.stream().map(sheet -> cell(sheet.rows().get(row))).toList())).toList();
+        List<List<BatchSheet.Line>> sheets = columns.stream().map(batch::besideSolutions)
+                .map(scaled -> BatchSheet.of(scaled, parts, words).lines()).toList();
+        List<Scaling.Row> rows = IntStream.range(0, sheets.get(0).size())
+                .mapToObj(line -> new Scaling.Row(sheets.get(0).get(line).thing(words),
+                        sheets.stream().map(sheet -> cell(sheet.get(line).row())).toList())).toList();
         return new PlanPage.Measured(words.say("plan.lettered", batch.letter(), batch.chosen().called()), pots(batch), titles,
                 rows, remarks(batch), steps(batch));
     }
@@ -215,26 +212,16 @@ public final class PlanComposer {
 
     /** What goes into one pot, bath by bath; a dye that is left open has a line to write it on. */
     private List<SlipPage.Bath> baths(Batch batch, PotGroup group) {
-        Map<String, List<String>> baths = new LinkedHashMap<>();
-        for (BatchSheet.Row row : BatchSheet.of(batch.besideSolutions(group.scaled()), parts(batch), words).poured(words)) {
-            List<String> cell = cell(row).isEmpty() ? List.of(words.say("table.unknown")) : cell(row);
-            baths.computeIfAbsent(row.step().orElseGet(() -> words.say("step.bath")), unused -> new ArrayList<>())
-                    .add(words.say("plan.amount", row.thing(), String.join(words.say("pieces"), cell)));
-        }
-        if (batch.chosen().leavesDyeOpen()) {
-            baths.computeIfAbsent(words.say("step.bath"), unused -> new ArrayList<>()).add(words.say("slip.dye"));
-        }
-        List<SlipPage.Bath> inOrder = new ArrayList<>();
-        Stream.concat(group.scaled().presoak().stream().map(unused -> words.say("step.presoak")),
-                        group.scaled().before().stream().map(soak -> StepNames.treatment(soak.as(), words)))
-                .forEach(step -> Optional.ofNullable(baths.remove(step)).ifPresent(amounts ->
-                        inOrder.add(new SlipPage.Bath(step, amounts))));
-        baths.forEach((step, amounts) -> inOrder.add(new SlipPage.Bath(step, amounts)));
-        return List.copyOf(inOrder);
+        return BatchSheet.of(batch.besideSolutions(group.scaled()), parts(batch), words).baths().stream()
+                .map(bath -> new SlipPage.Bath(bath.title().orElseGet(() -> words.say("step.bath")), Stream.concat(
+                        bath.poured().stream().map(this::amount),
+                        bath.title().isEmpty() && batch.chosen().leavesDyeOpen() ? Stream.of(words.say("slip.dye"))
+                                : Stream.empty()).toList())).toList();
     }
 
-    private String thing(BatchSheet.Row row) {
-        return row.step().map(step -> words.say("scaling.in", row.thing(), step)).orElse(row.thing());
+    private String amount(BatchSheet.Row row) {
+        List<String> cell = cell(row).isEmpty() ? List.of(words.say("table.unknown")) : cell(row);
+        return words.say("plan.amount", row.thing(), String.join(words.say("pieces"), cell));
     }
 
     private String inOne(PotGroup group) {

@@ -73,20 +73,18 @@ final class ScalingComposer {
     }
 
     private List<Scaling.Row> rows(List<Scaled> columns) {
-        List<BatchSheet> sheets = columns.stream().map(scaled -> BatchSheet.of(scaled, measuring, words)).toList();
-        return IntStream.range(0, sheets.get(0).rows().size())
-                .filter(row -> isBath(sheets, row) || sheets.stream().anyMatch(sheet -> !sheet.rows().get(row).whole().isEmpty()))
-                .mapToObj(row -> new Scaling.Row(thing(sheets.get(0).rows().get(row)),
-                        sheets.stream().map(sheet -> sheet.rows().get(row).whole()).toList()))
+        List<List<BatchSheet.Line>> sheets = columns.stream()
+                .map(scaled -> BatchSheet.of(scaled, measuring, words).lines()).toList();
+        return IntStream.range(0, sheets.get(0).size())
+                .mapToObj(line -> sheets.stream().map(sheet -> sheet.get(line)).toList())
+                .filter(alike -> isDyebath(alike) || alike.stream().anyMatch(line -> !line.row().whole().isEmpty()))
+                .map(alike -> new Scaling.Row(alike.get(0).thing(words),
+                        alike.stream().map(line -> line.row().whole()).toList()))
                 .toList();
     }
 
     /** What is in the dyebath is shown even where it is not known. */
-    private static boolean isBath(List<BatchSheet> sheets, int row) {
-        return sheets.get(0).rows().get(row).step().isEmpty();
-    }
-
-    private String thing(BatchSheet.Row row) {
-        return row.step().map(step -> words.say("scaling.in", row.thing(), step)).orElse(row.thing());
+    private static boolean isDyebath(List<BatchSheet.Line> alike) {
+        return alike.get(0).bath().isEmpty();
     }
 }

@@ -3,8 +3,10 @@ package fascicle.book.data;
 import fascicle.book.batch.StepNames;
 import fascicle.book.words.Words;
 import fascicle.workings.Doses;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The doses of a recipe as JSON that stands in an attribute, read by {@code scripts/batch.js}. */
@@ -52,11 +54,21 @@ public final class DosesJson {
             json.exact("length", doses.needleLength());
             portions("bath", doses.bath());
             json.items("presoak", doses.presoak().stream().toList(), soak -> soak(words.say("step.presoak"), soak));
-            json.items("before", doses.before(), soak -> soak(StepNames.treatment(soak.as(), words), soak));
-            json.items("after", doses.after(), soak -> soak(StepNames.treatment(soak.as(), words), soak));
+            StepNames names = StepNames.of(purposes(doses.before()), purposes(doses.after()), words);
+            treatments("before", names.before(), doses.before());
+            treatments("after", names.after(), doses.after());
             portions("finish", doses.finish());
         });
         return json.finished().strip();
+    }
+
+    private static List<Optional<String>> purposes(List<Doses.SoakDoses> soaks) {
+        return soaks.stream().map(Doses.SoakDoses::as).toList();
+    }
+
+    private void treatments(String name, List<String> titles, List<Doses.SoakDoses> soaks) {
+        Iterator<String> title = titles.iterator();
+        json.items(name, soaks, soak -> soak(title.next(), soak));
     }
 
     private void soak(String title, Doses.SoakDoses soak) {
