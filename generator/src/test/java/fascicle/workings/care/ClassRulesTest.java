@@ -4,9 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fascicle.notebook.Dye;
-import fascicle.workings.care.ClassRules.Duty;
 import fascicle.workings.care.ClassRules.Reason;
-import fascicle.workings.care.ClassRules.Task;
+import fascicle.workings.care.Duty.Task;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -24,6 +23,11 @@ class ClassRulesTest {
 
     private ClassRules rules(String recipe, boolean minors) {
         return ClassRules.of(DyeRoom.in(folder).uses(recipe), minors);
+    }
+
+    /** Where everything that should be is made into a solution. */
+    private List<Duty> duties(String recipe, boolean minors) {
+        return Duty.of(DyeRoom.in(folder).uses(recipe), minors, thing -> true, thing -> false);
     }
 
     private static String mordantOf(String thing) {
@@ -99,16 +103,24 @@ class ClassRulesTest {
                 + "assistants: [{is: sour-crystals, amount: 1 g}, {is: salt, amount: 1 g}]}\n"
                 + "heat: [{to: 88 °C}]\n" + mordantOf("alum");
         assertEquals(List.of(new Duty(Task.MAKE_SOLUTIONS, List.of("Brick")), new Duty(Task.COLLECT_BATHS, List.of())),
-                rules(recipe, false).duties());
+                duties(recipe, false));
         assertEquals(List.of(new Duty(Task.MAKE_SOLUTIONS, List.of("Brick")),
                 new Duty(Task.DISSOLVE, List.of("alum", "sour-crystals")), new Duty(Task.WORK_THE_STOVE, List.of()),
-                new Duty(Task.COLLECT_BATHS, List.of())), rules(recipe, true).duties());
+                new Duty(Task.COLLECT_BATHS, List.of())), duties(recipe, true));
+    }
+
+    @Test
+    void whatIsNotDissolvedTheTeacherPutsIn() {
+        Uses uses = DyeRoom.in(folder).uses("bath: {water: 1 L, dye: [{is: brick, amount: a pinch}, {is: smoke, amount: 1 g}]}");
+        assertEquals(List.of(new Duty(Task.MAKE_SOLUTIONS, List.of("smoke")), new Duty(Task.ADD_DRY, List.of("Brick")),
+                new Duty(Task.SHOW_LABELS, List.of("smoke"))),
+                Duty.of(uses, false, thing -> thing.id().equals("smoke"), thing -> thing.id().equals("brick")));
     }
 
     @Test
     void packsWithLabelsAreAtHand() {
         assertEquals(List.of(new Duty(Task.SHOW_LABELS, List.of("soda"))),
-                rules("presoak: {water: 1 L, with: [{is: soda, amount: 1 g}]}", false).duties());
+                duties("presoak: {water: 1 L, with: [{is: soda, amount: 1 g}]}", false));
     }
 
     @Test
