@@ -13,7 +13,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a class may have, and what its teacher does. */
 class ClassRulesTest {
@@ -95,6 +97,28 @@ class ClassRulesTest {
         assertEquals(Reason.LABEL_AND_MINORS, refusal.reason());
         assertEquals(List.of("H317"), refusal.says().stream().map(says -> says.code()).toList());
         assertTrue(rules("bath: {water: 1 L, assistants: [{is: soda, amount: 1 g}]}", true).allows());
+    }
+
+    /** The classes that the directive lists, and no code of them forgotten. */
+    @ParameterizedTest
+    @CsvFileSource(resources = "not-for-minors.csv", delimiter = ';')
+    void whatALawKeepsFromMinorsIsRefusedThem(String code, String what) {
+        Uses uses = usesOf(code);
+        assertEquals(List.of(Reason.LABEL_AND_MINORS), ClassRules.of(uses, true).refusals().stream()
+                .map(ClassRules.Refusal::reason).toList(), what);
+        assertTrue(ClassRules.of(uses, false).allows(), what);
+    }
+
+    /** The directive names neither what irritates nor what harms an eye, and of harm by mouth, skin or air the gravest. */
+    @ParameterizedTest
+    @ValueSource(strings = {"H302", "H312", "H315", "H318", "H319", "H332", "H335", "H226", "H361", "H412"})
+    void whatNoLawKeepsFromMinorsIsNot(String code) {
+        assertTrue(ClassRules.of(usesOf(code), true).allows());
+    }
+
+    private Uses usesOf(String code) {
+        return DyeRoom.in(folder).with("dyes/labelled.md", "---\nkind: dye\nform: liquid\nlabel: {says: [" + code + "]}\n---\n")
+                .uses("bath: {water: 1 L, dye: [{is: labelled, amount: 1 mL}]}");
     }
 
     @Test
