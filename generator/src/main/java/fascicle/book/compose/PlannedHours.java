@@ -80,9 +80,14 @@ final class PlannedHours {
                 : ends.stream().max(Comparator.comparingDouble(due -> due.from().orElseThrow())).map(due -> {
                     double minutes = due.from().orElseThrow();
                     String hour = due.stage().from().about() ? words.say("about", when(minutes)) : when(minutes);
-                    return schedule.at(minutes).map(time -> words.say("plan.day-and-hour",
-                            figures.date(time.toLocalDate()), hour)).orElse(hour);
+                    return dated(minutes, hour);
                 });
+    }
+
+    /** An hour after its date, where that is known. */
+    private String dated(double minutes, String hour) {
+        return schedule.at(minutes).map(time -> words.say("plan.day-and-hour", figures.date(time.toLocalDate()), hour))
+                .orElse(hour);
     }
 
     /** What the times rest on. */
@@ -92,7 +97,7 @@ final class PlannedHours {
             return notes;
         }
         schedule.together().forEach(two -> notes.add(words.say("plan.together", two.one(), two.other(),
-                when(two.from()))));
+                dated(two.from(), when(two.from())))));
         schedule.last().forEach(pot -> notes.add(words.say("plan.last", pot)));
         schedule.unplaced().forEach(pot -> notes.add(words.say("plan.unplaced", pot)));
         notes.add(words.say("plan.two-places"));
