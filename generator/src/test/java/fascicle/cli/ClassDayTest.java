@@ -122,6 +122,16 @@ class ClassDayTest {
                 .contains("A, B from Plenty: 160 g of dry needles, 180 g left"));
     }
 
+    @Test
+    void lotsStandInTheOrderOfTheMethods() {
+        notebook.with("needles/another.md", "---\ntitle: Another\nweight: 100 g\n---\n");
+        String bath = "\nbath: {vessel: wide-pan, water: 2 L, dye: [{is: rain-blue, amount: 20 mL}]}\n";
+        method("blue", "needles: {lot: plenty}" + bath);
+        method("rain", "needles: {lot: another}" + bath);
+        assertEquals("[\"plenty\",\"another\"]", planned("blue", "rain", "--each", "10g").get("needles").valueStream()
+                .map(need -> need.get("lot")).toList().toString().replace(" ", ""));
+    }
+
     private static final String PAN = "wide-pan: {shape: oval, length: 42 cm, width: 28 cm, height: 12 cm, made-of: enamel}\n";
 
     /** 240 g in 14.4 L are more than the pan's three quarters, 8.3 L, and less than those of a tub of 40 cm, 37.7 L. */

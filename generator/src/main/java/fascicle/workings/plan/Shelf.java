@@ -30,14 +30,18 @@ final class Shelf {
         return workings.notebook().lots().stream().map(lot -> new DayPlan.Lot(lot, left(lot))).toList();
     }
 
-    /** The lots that methods name, each once. */
+    /** The lots that methods name, each once, in the order of the methods. */
     List<LotNeed> needles() {
-        return workings.notebook().lots().stream().map(this::needles).filter(need -> !need.letters().isEmpty()).toList();
+        return batches.stream().flatMap(batch -> workings.notebook().lots().stream().filter(lot -> isDoneOn(batch, lot)))
+                .distinct().map(this::needles).toList();
+    }
+
+    private static boolean isDoneOn(Batch batch, NeedleLot lot) {
+        return batch.chosen().lot().filter(id -> Ids.same(id, lot.id())).isPresent();
     }
 
     private LotNeed needles(NeedleLot lot) {
-        List<Batch> onIt = batches.stream()
-                .filter(batch -> batch.chosen().lot().filter(id -> Ids.same(id, lot.id())).isPresent()).toList();
+        List<Batch> onIt = batches.stream().filter(batch -> isDoneOn(batch, lot)).toList();
         return new LotNeed(lot, onIt.stream().map(Batch::letter).toList(),
                 onIt.stream().mapToDouble(batch -> batch.whole().needlesGrams()).sum(), left(lot));
     }
