@@ -10,7 +10,6 @@ import fascicle.workings.Scaled;
 import fascicle.workings.acidity.AcidityFigures;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** Says a recipe for another weight in lines for a person at the stove. */
 final class ScaledWords {
@@ -53,13 +52,9 @@ final class ScaledWords {
         lines.add(title + ", for " + new Figures(words).amount(scaled.needlesGrams(), "g", false) + " of dry needles");
         BatchWords said = new BatchWords(measuring, words);
         lines.add("Bath" + said.pots(scaled).map(pots -> ", in " + pots).orElse(""));
-        Optional<String> step = Optional.empty();
-        for (BatchSheet.Row row : BatchSheet.of(scaled, measuring, words).rows()) {
-            if (!row.step().equals(step)) {
-                step = row.step();
-                lines.add(step.orElse(""));
-            }
-            lines.add("  " + row.thing() + ": " + said.amount(row));
-        }
+        BatchSheet.of(scaled, measuring, words).dyebathFirst().forEach(bath -> {
+            bath.title().ifPresent(lines::add);
+            bath.rows().forEach(row -> lines.add("  " + row.thing() + ": " + said.amount(row)));
+        });
     }
 }

@@ -1,6 +1,7 @@
 package fascicle.workings;
 
 import fascicle.measure.Quantity;
+import fascicle.notebook.Part;
 import java.util.OptionalDouble;
 
 /** What a maker should know of a batch beside its quantities. */
@@ -62,8 +63,9 @@ public sealed interface BatchRemark {
     /**
      * The stock solution that the balance would ask for is more than the water.
      *
+     * @param part the line of the recipe
      * @param thing what it would be a solution of
      * @param millilitres of the stock
      */
-    record TooMuchStock(String thing, double millilitres) implements BatchRemark {}
+    record TooMuchStock(Part part, String thing, double millilitres) implements BatchRemark {}
 }

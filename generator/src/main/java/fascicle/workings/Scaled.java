@@ -78,7 +78,13 @@ public record Scaled(String of, double needlesGrams, OptionalDouble liquorMl, Op
         }
     }
 
-    Scaled remarked(List<BatchRemark> known) {
+    /**
+     * The same batch with other remarks.
+     *
+     * @param known what to know beside its quantities
+     * @return a copy
+     */
+    public Scaled remarked(List<BatchRemark> known) {
         return new Scaled(of, needlesGrams, liquorMl, waterMl, ratio, about, vessel, vesselId, pots, filled,
                 reused, standingMl, dye, assistants, extract, presoak, before, after, finish, known);
     }

@@ -109,7 +109,7 @@ record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> o
         for (PartFigures part : parts) {
             Optional<StockToMake> stock = measuring.stock(part.sharedBy(pots));
             if (stock.isPresent() && water.isPresent() && stock.get().millilitres() > water.getAsDouble() / pots) {
-                remarks.add(new BatchRemark.TooMuchStock(part.called(), stock.get().millilitres()));
+                remarks.add(new BatchRemark.TooMuchStock(part.part(), part.called(), stock.get().millilitres()));
             }
         }
     }

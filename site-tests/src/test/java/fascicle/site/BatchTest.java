@@ -142,9 +142,9 @@ class BatchTest {
         Scaled scaled = workings.scale(id, asked.grams(), vessel).orElseThrow();
         BatchWords words = new BatchWords(measuring, WORDS);
         return new Answered(words.pots(scaled).orElse(""), words.remarks(scaled),
-                BatchSheet.of(scaled, measuring, WORDS).rows().stream()
-                        .map(row -> List.<Object>of(row.step().orElse(""), row.thing(), row.whole(), row.each(),
-                                row.whole().isEmpty() ? row.written().orElse("") : ""))
+                BatchSheet.of(scaled, measuring, WORDS).lines().stream()
+                        .map(line -> List.<Object>of(line.bath().orElse(""), line.row().thing(), line.row().whole(),
+                                line.row().each(), line.row().whole().isEmpty() ? line.row().written().orElse("") : ""))
                         .toList());
     }
 

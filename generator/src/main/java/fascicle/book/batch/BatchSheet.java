@@ -1,36 +1,57 @@
 package fascicle.book.batch;
 
-import fascicle.book.figures.Figures;
 import fascicle.book.words.Words;
-import fascicle.workings.ExtractFigures;
+import fascicle.notebook.Part;
 import fascicle.workings.Measuring;
-import fascicle.workings.PartFigures;
 import fascicle.workings.Scaled;
-import fascicle.workings.SoakFigures;
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
- * What to measure out for a batch, line by line, in the order in which it is read at the stove.
+ * What to measure out for a batch, bath by bath.
  *
- * @param rows the lines; the same ones, in the same order, for any weight of the same recipe
+ * @param baths the baths in the order of the work; the same ones with the same rows for any weight of the same recipe
  */
-public record BatchSheet(List<Row> rows) {
-
-    private static final String LIQUOR = "batch.liquor";
+public record BatchSheet(List<Bath> baths) {
 
     /**
-     * One line.
+     * A bath. No two of a sheet have the same title.
      *
-     * @param step the bath it belongs to, where that is not the dyebath
+     * @param title what it is called; nothing for the dyebath
+     * @param rows what it is made of
+     */
+    public record Bath(Optional<String> title, List<Row> rows) {
+
+        /**
+         * What is really poured and added: without the sum of it, which a hurried hand pours too.
+         *
+         * @return the other rows
+         */
+        public List<Row> poured() {
+            return rows.stream().filter(row -> row.kind() == Kind.POURED).toList();
+        }
+    }
+
+    /** What a row is. */
+    public enum Kind {
+        /** Something that goes into the bath. */
+        POURED,
+        /** What some of the others come to. */
+        SUM
+    }
+
+    /**
+     * One row.
+     *
+     * @param kind what it is
+     * @param part the line of the recipe that it comes from; nothing for water and the like
      * @param thing what is measured out
      * @param whole how much of it for the whole batch, each way to measure it by itself; none where unknown
      * @param each how much of it for each pot, where there are several; the same as {@code whole} where there is one
      * @param written the maker's words, where that is all there is
      */
-    public record Row(Optional<String> step, String thing, List<String> whole, List<String> each,
+    public record Row(Kind kind, Optional<Part> part, String thing, List<String> whole, List<String> each,
             Optional<String> written) {
 
         /**
@@ -45,7 +66,26 @@ public record BatchSheet(List<Row> rows) {
     }
 
     /**
-     * The lines for a batch.
+     * A row, and the bath it belongs to.
+     *
+     * @param bath the bath's title; nothing for the dyebath
+     * @param row the row
+     */
+    public record Line(Optional<String> bath, Row row) {
+
+        /**
+         * What is measured out, and for which bath.
+         *
+         * @param words the book's words
+         * @return such as {@code Water, Presoak}
+         */
+        public String thing(Words words) {
+            return bath.map(title -> words.say("scaling.in", row.thing(), title)).orElse(row.thing());
+        }
+    }
+
+    /**
+     * The sheet for a batch.
      *
      * @param scaled the batch
      * @param measuring what is measured with
@@ -57,7 +97,7 @@ public record BatchSheet(List<Row> rows) {
     }
 
     /**
-     * The lines for a batch, its parts in given words.
+     * The sheet for a batch, its parts in given words.
      *
      * @param scaled the batch
      * @param parts the words for parts
@@ -65,75 +105,25 @@ public record BatchSheet(List<Row> rows) {
      * @return its sheet
      */
     public static BatchSheet of(Scaled scaled, PartWords parts, Words words) {
-        return new Writer(scaled, parts, words).sheet();
+        return new BatchSheetWriter(scaled, parts, words).sheet();
     }
 
     /**
-     * The lines of what is really poured and added: without the sum of it, which a hurried hand pours too.
+     * The baths as they are read in one table: the dyebath, which most recipes are about, before the others.
      *
-     * @param words the book's words
-     * @return the other lines
+     * @return each of them once
      */
-    public List<Row> poured(Words words) {
-        return rows.stream().filter(row -> !row.thing().equals(words.say(LIQUOR))).toList();
+    public List<Bath> dyebathFirst() {
+        return baths.stream().sorted(Comparator.comparing(bath -> bath.title().isPresent())).toList();
     }
 
-    private static final class Writer {
-
-        private final Scaled scaled;
-        private final int pots;
-        private final PartWords parts;
-        private final Words words;
-        private final Figures figures;
-        private final List<Row> rows = new ArrayList<>();
-
-        Writer(Scaled scaled, PartWords parts, Words words) {
-            this.scaled = scaled;
-            this.pots = scaled.pots().orElse(1);
-            this.parts = parts;
-            this.words = words;
-            this.figures = new Figures(words);
-        }
-
-        BatchSheet sheet() {
-            liquid("fact.water", Optional.empty(), scaled.waterMl(), scaled.about(), pots);
-            liquid(LIQUOR, Optional.empty(), scaled.liquorMl(), scaled.about(), pots);
-            if (scaled.reused()) {
-                liquid("batch.standing", Optional.empty(), scaled.standingMl(), scaled.about(), pots);
-            }
-            scaled.parts().forEach(part -> part(Optional.empty(), part, pots));
-            scaled.extract().ifPresent(this::extract);
-            scaled.presoak().ifPresent(soak -> soak(words.say("step.presoak"), soak));
-            scaled.before().forEach(soak -> soak(StepNames.treatment(soak.as(), words), soak));
-            scaled.after().forEach(soak -> soak(StepNames.treatment(soak.as(), words), soak));
-            scaled.finish().forEach(part -> part(Optional.of(words.say("step.finish")), part, 1));
-            return new BatchSheet(List.copyOf(rows));
-        }
-
-        private void extract(ExtractFigures plant) {
-            amount("batch.extract-plant", plant.plantGrams(), "g", plant.about());
-            amount("batch.extract-water", plant.waterMl(), "ml", plant.about());
-        }
-
-        private void amount(String key, OptionalDouble whole, String unit, boolean about) {
-            rows.add(new Row(Optional.empty(), words.say(key), figures.amount(whole, unit, about).stream().toList(),
-                    whole.stream().mapToObj(all -> figures.amount(all / pots, unit, about)).toList(), Optional.empty()));
-        }
-
-        private void soak(String step, SoakFigures soak) {
-            liquid("fact.water", Optional.of(step), soak.waterMl(), soak.about(), 1);
-            soak.with().forEach(part -> part(Optional.of(step), part, 1));
-        }
-
-        private void liquid(String key, Optional<String> step, OptionalDouble ml, boolean about, int shares) {
-            rows.add(new Row(step, words.say(key), figures.amount(ml, "ml", about).stream().toList(),
-                    ml.stream().mapToObj(whole -> figures.amount(whole / shares, "ml", about)).toList(),
-                    Optional.empty()));
-        }
-
-        private void part(Optional<String> step, PartFigures part, int shares) {
-            rows.add(new Row(step, part.called(), parts.ways(part), parts.ways(part.sharedBy(shares)),
-                    part.asWritten()));
-        }
+    /**
+     * All rows as they are read in one table.
+     *
+     * @return the dyebath's rows, then those of the other baths in the order of the work
+     */
+    public List<Line> lines() {
+        return dyebathFirst().stream().flatMap(bath -> bath.rows().stream().map(row -> new Line(bath.title(), row)))
+                .toList();
     }
 }

@@ -2,6 +2,7 @@ package fascicle.book.caution;
 
 import fascicle.book.words.Words;
 import fascicle.workings.care.ClassRules;
+import fascicle.workings.care.Duty;
 import java.util.stream.Collectors;
 
 /** What a class may not have, and what its teacher does, in plain sentences. */
@@ -30,7 +31,7 @@ public final class ClassWords {
      * @param words the book's words
      * @return a sentence
      */
-    public static String duty(ClassRules.Duty duty, Words words) {
+    public static String duty(Duty duty, Words words) {
         return words.say("class.duty-" + CautionWords.key(duty.task()),
                 CautionWords.list(duty.things(), words));
     }

@@ -6,7 +6,6 @@ import fascicle.book.page.PlanPage;
 import fascicle.book.words.Words;
 import fascicle.workings.clock.Schedule;
 import fascicle.workings.clock.Stage;
-import fascicle.workings.plan.DayPlan;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -16,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -24,14 +24,35 @@ final class PlannedHours {
 
     private static final int NIGHT = 22;
     private static final int MORNING = 6;
+    private static final double SECONDS = 60;
 
-    private final DayPlan plan;
+    private final Schedule schedule;
     private final Words words;
     private final Figures figures;
     private final Doings doings;
 
-    PlannedHours(DayPlan plan, Words words, Doings doings) {
-        this.plan = plan;
+    /** What several pots may be asked for together; at a time that nobody knows only what is said of one pot. */
+    private record Asked(OptionalDouble time, Optional<String> pot, Stage.Kind kind, String doing, OptionalDouble until) {}
+
+    /** What is done in some pots at one time, one thing after the other; the last may go on. */
+    private record Line(List<String> pots, List<Schedule.Due> dues) {
+
+        Schedule.Due first() {
+            return dues.get(0);
+        }
+
+        boolean goesOn(Line next) {
+            Schedule.Due last = dues.get(dues.size() - 1);
+            return pots.equals(next.pots) && !lasts(last) && minute(last).equals(minute(next.first()));
+        }
+
+        Line plus(Line next) {
+            return new Line(pots, Stream.concat(dues.stream(), next.dues.stream()).toList());
+        }
+    }
+
+    PlannedHours(Schedule schedule, Words words, Doings doings) {
+        this.schedule = schedule;
         this.words = words;
         this.figures = new Figures(words);
         this.doings = doings;
@@ -39,50 +60,54 @@ final class PlannedHours {
 
     /** Everything, in the order of time. */
     List<PlanPage.Due> all() {
-        return told(plan.schedule().due());
+        return told(schedule.due());
     }
 
     /** What is due in one pot. */
     List<PlanPage.Due> of(String pot) {
-        return told(plan.schedule().due().stream().filter(due -> due.pot().equals(pot)).toList());
+        return told(schedule.due().stream().filter(due -> due.pot().equals(pot)).toList());
     }
 
     /** When the stove is free again, and when the last needles come out of a bath. */
     List<String> ends() {
-        return Stream.of(last(Stage.Kind.OFF).map(when -> words.say("plan.stove-free", when)),
-                last(Stage.Kind.OUT).map(when -> words.say("plan.all-out", when))).flatMap(Optional::stream).toList();
+        return Stream.of(last(stage -> stage.kind() == Stage.Kind.OFF).map(when -> words.say("plan.stove-free", when)),
+                last(Stage::endsBath).map(when -> words.say("plan.all-out", when))).flatMap(Optional::stream).toList();
     }
 
-    private Optional<String> last(Stage.Kind kind) {
-        boolean known = plan.schedule().due().stream().filter(due -> due.stage().kind() == kind)
-                .allMatch(due -> due.from().isPresent());
-        return !known ? Optional.empty() : plan.schedule().due().stream().filter(due -> due.stage().kind() == kind)
-                .max(Comparator.comparingDouble(due -> due.from().orElseThrow())).map(due -> {
+    private Optional<String> last(Predicate<Stage> asked) {
+        List<Schedule.Due> ends = schedule.due().stream().filter(due -> asked.test(due.stage())).toList();
+        return ends.stream().anyMatch(due -> due.from().isEmpty()) ? Optional.empty()
+                : ends.stream().max(Comparator.comparingDouble(due -> due.from().orElseThrow())).map(due -> {
                     double minutes = due.from().orElseThrow();
                     String hour = due.stage().from().about() ? words.say("about", when(minutes)) : when(minutes);
-                    return plan.schedule().at(minutes).map(time -> words.say("plan.day-and-hour",
-                            figures.date(time.toLocalDate()), hour)).orElse(hour);
+                    return dated(minutes, hour);
                 });
+    }
+
+    /** An hour after its date, where that is known. */
+    private String dated(double minutes, String hour) {
+        return schedule.at(minutes).map(time -> words.say("plan.day-and-hour", figures.date(time.toLocalDate()), hour))
+                .orElse(hour);
     }
 
     /** What the times rest on. */
     List<String> notes() {
         List<String> notes = new ArrayList<>();
-        if (plan.schedule().due().isEmpty()) {
+        if (schedule.due().isEmpty()) {
             return notes;
         }
-        plan.schedule().together().forEach(two -> notes.add(words.say("plan.together", two.one(), two.other(),
-                when(two.from()))));
-        plan.schedule().last().forEach(pot -> notes.add(words.say("plan.last", pot)));
-        plan.schedule().unplaced().forEach(pot -> notes.add(words.say("plan.unplaced", pot)));
+        schedule.together().forEach(two -> notes.add(words.say("plan.together", two.one(), two.other(),
+                dated(two.from(), when(two.from())))));
+        schedule.last().forEach(pot -> notes.add(words.say("plan.last", pot)));
+        schedule.unplaced().forEach(pot -> notes.add(words.say("plan.unplaced", pot)));
         notes.add(words.say("plan.two-places"));
-        if (plan.schedule().due().stream().anyMatch(this::isAtNight)) {
+        if (schedule.due().stream().anyMatch(this::isAtNight)) {
             notes.add(words.say("plan.at-night"));
         }
-        if (plan.schedule().due().stream().anyMatch(due -> due.stage().estimated())) {
+        if (schedule.due().stream().anyMatch(due -> due.stage().estimated())) {
             notes.add(words.say("clock.note-estimate"));
         }
-        if (plan.schedule().due().stream().anyMatch(due -> due.stage().until().mornings() > 0)) {
+        if (schedule.due().stream().anyMatch(due -> due.stage().until().mornings() > 0)) {
             notes.add(words.say("plan.note-morning"));
         }
         return List.copyOf(notes);
@@ -90,7 +115,7 @@ final class PlannedHours {
 
     /** Whether somebody would have to stand at the stove when others sleep: from 22:00 to 6:00. */
     private boolean isAtNight(Schedule.Due due) {
-        return due.stage().kind().byHand() && due.from().stream().mapToObj(plan.schedule()::at).flatMap(Optional::stream)
+        return due.stage().kind().byHand() && due.from().stream().mapToObj(schedule::at).flatMap(Optional::stream)
                 .anyMatch(time -> time.getHour() >= NIGHT || time.getHour() < MORNING);
     }
 
@@ -100,37 +125,44 @@ final class PlannedHours {
 
     /** What several pots ask for at the same time stands in one line, and so does what one pot asks for at one time. */
     private List<PlanPage.Due> told(List<Schedule.Due> due) {
-        Map<List<Object>, List<Schedule.Due>> alike = new LinkedHashMap<>();
-        for (Schedule.Due one : due) {
-            Object when = time(one).isPresent() ? time(one) : one.pot();
-            alike.computeIfAbsent(List.of(when, one.stage().kind(), doings.say(one.stage()), one.until()),
-                    unused -> new ArrayList<>()).add(one);
-        }
         List<PlanPage.Due> told = new ArrayList<>();
         Optional<LocalDate> day = Optional.empty();
-        for (List<Schedule.Due> together : alike.values()) {
-            Schedule.Due one = together.get(0);
-            Optional<LocalDate> date = time(one).stream().mapToObj(plan.schedule()::at).flatMap(Optional::stream)
+        for (Line line : lines(due)) {
+            Optional<LocalDate> date = time(line.first()).stream().mapToObj(schedule::at).flatMap(Optional::stream)
                     .map(LocalDateTime::toLocalDate).findFirst();
-            boolean newDay = date.isPresent() && !date.equals(day);
+            String hour = hour(line.first());
+            String when = date.isPresent() && !date.equals(day)
+                    ? words.say("plan.day-and-hour", figures.date(date.get()), hour) : hour;
             day = date.isPresent() ? date : day;
-            String pots = together.stream().map(Schedule.Due::pot).collect(Collectors.joining(words.say("pieces")));
-            String when = newDay ? words.say("plan.day-and-hour", figures.date(day.orElseThrow()), hour(one)) : hour(one);
-            add(told, new PlanPage.Due(when, pots, words.say("sentence", doings.say(one.stage())), length(one)));
+            told.add(new PlanPage.Due(when, String.join(words.say("pieces"), line.pots()), line.dues().stream()
+                    .map(one -> words.say("sentence", doings.say(one.stage()))).collect(Collectors.joining(" ")),
+                    length(line.dues().get(line.dues().size() - 1))));
         }
         return List.copyOf(told);
     }
 
-    private void add(List<PlanPage.Due> told, PlanPage.Due due) {
-        int last = told.size() - 1;
-        boolean sameTime = last >= 0 && told.get(last).pot().equals(due.pot()) && told.get(last).length().isEmpty()
-                && (told.get(last).when().equals(due.when()) || told.get(last).when().endsWith(", " + due.when()));
-        if (sameTime) {
-            PlanPage.Due before = told.remove(last);
-            told.add(new PlanPage.Due(before.when(), due.pot(), before.doing() + " " + due.doing(), due.length()));
-        } else {
-            told.add(due);
+    private List<Line> lines(List<Schedule.Due> due) {
+        Map<Asked, List<Schedule.Due>> alike = new LinkedHashMap<>();
+        due.forEach(one -> alike.computeIfAbsent(new Asked(time(one),
+                time(one).isPresent() ? Optional.empty() : Optional.of(one.pot()), one.stage().kind(),
+                doings.say(one.stage()), one.until()), unused -> new ArrayList<>()).add(one));
+        List<Line> lines = new ArrayList<>();
+        for (List<Schedule.Due> together : alike.values()) {
+            Line line = new Line(together.stream().map(Schedule.Due::pot).toList(), List.of(together.get(0)));
+            int last = lines.size() - 1;
+            if (last >= 0 && lines.get(last).goesOn(line)) {
+                lines.set(last, lines.get(last).plus(line));
+            } else {
+                lines.add(line);
+            }
         }
+        return lines;
+    }
+
+    /** The minute that a clock shows then. */
+    private static Optional<Double> minute(Schedule.Due due) {
+        return time(due).stream().mapToObj(minutes -> StrictMath.floor(StrictMath.round(minutes * SECONDS) / SECONDS))
+                .findFirst();
     }
 
     /** When there is something to be told: of what keeps, when it should have been used. */
@@ -145,14 +177,20 @@ final class PlannedHours {
     }
 
     private String when(double minutes) {
-        return plan.schedule().at(minutes).map(PlannedHours::hour).orElseGet(() -> Figures.hours(minutes));
+        return schedule.at(minutes).map(PlannedHours::hour).orElseGet(() -> Figures.hours(minutes));
+    }
+
+    /** Whether it is known to go on for a while. */
+    private static boolean lasts(Schedule.Due due) {
+        return due.stage().kind() != Stage.Kind.KEEP && due.from().isPresent() && due.until().isPresent()
+                && due.until().getAsDouble() > due.from().getAsDouble();
     }
 
     private Optional<String> length(Schedule.Due due) {
-        if (due.stage().kind() == Stage.Kind.KEEP || due.from().isEmpty() || due.until().isEmpty() || due.until().getAsDouble() <= due.from().getAsDouble()) {
+        if (!lasts(due)) {
             return Optional.empty();
         }
-        String lasting = figures.lasting(due.until().getAsDouble() - due.from().getAsDouble());
+        String lasting = figures.lasting(due.until().orElseThrow() - due.from().orElseThrow());
         return Optional.of(due.stage().until().about() ? words.say("about", lasting) : lasting);
     }
 }

@@ -44,8 +44,9 @@ final class ScalingComposer {
         if (columns.isEmpty()) {
             return Optional.empty();
         }
-        List<BatchSheet> sheets = columns.stream().map(scaled -> BatchSheet.of(scaled, measuring, words)).toList();
-        if (sheets.stream().flatMap(sheet -> sheet.rows().stream()).allMatch(row -> row.whole().isEmpty())) {
+        List<List<BatchSheet.Line>> sheets = columns.stream()
+                .map(scaled -> BatchSheet.of(scaled, measuring, words).lines()).toList();
+        if (sheets.stream().flatMap(List::stream).allMatch(line -> line.row().whole().isEmpty())) {
             return Optional.empty();
         }
         BatchWords said = new BatchWords(measuring, words);
@@ -74,13 +75,9 @@ final class ScalingComposer {
     }
 
     /** Every line, known or not: what is missing here is missing by the stove. */
-    private Stream<Scaling.Row> rows(List<BatchSheet> sheets) {
-        return IntStream.range(0, sheets.get(0).rows().size())
-                .mapToObj(row -> new Scaling.Row(thing(sheets.get(0).rows().get(row)),
-                        sheets.stream().map(sheet -> sheet.rows().get(row).told(words)).toList()));
-    }
-
-    private String thing(BatchSheet.Row row) {
-        return row.step().map(step -> words.say("scaling.in", row.thing(), step)).orElse(row.thing());
+    private Stream<Scaling.Row> rows(List<List<BatchSheet.Line>> sheets) {
+        return IntStream.range(0, sheets.get(0).size())
+                .mapToObj(line -> new Scaling.Row(sheets.get(0).get(line).thing(words),
+                        sheets.stream().map(sheet -> sheet.get(line).row().told(words)).toList()));
     }
 }

@@ -1,7 +1,9 @@
 package fascicle.book.data;
 
+import fascicle.bath.Stock;
 import fascicle.bath.StockToMake;
 import fascicle.measure.Scoops;
+import fascicle.notebook.Part;
 import fascicle.workings.Measuring;
 import fascicle.workings.PartFigures;
 import fascicle.workings.Scaled;
@@ -10,16 +12,24 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /** A batch in data: totals, how many pots it takes, and how each part is measured out. */
 final class BatchJson {
 
     private final Json json;
     private final Measuring measuring;
+    private final Function<Part, OptionalDouble> solutions;
 
     BatchJson(Json json, Measuring measuring) {
+        this(json, measuring, part -> OptionalDouble.empty());
+    }
+
+    /** Data of batches of which some lines come as solutions of a strength, g in 100 mL, that were made ahead. */
+    BatchJson(Json json, Measuring measuring, Function<Part, OptionalDouble> solutions) {
         this.json = json;
         this.measuring = measuring;
+        this.solutions = solutions;
     }
 
     /** The members of an object. */
@@ -69,7 +79,10 @@ final class BatchJson {
         json.yes("about", part.about() || part.spooned());
         json.text("spoons", scoops.map(Scoops::text));
         json.figure("spoons_error_percent", scoops.stream().mapToDouble(Scoops::errorPercent).findFirst());
-        if (part.stockPercent().isPresent()) {
+        OptionalDouble made = solutions.apply(part.part());
+        if (made.isPresent() && part.grams().isPresent()) {
+            stock(made, OptionalDouble.of(new Stock(made.getAsDouble()).millilitres(part.grams().getAsDouble())), false);
+        } else if (part.stockPercent().isPresent()) {
             stock(part.stockPercent(), part.ml(), false);
         } else if (toMake.isPresent()) {
             stock(OptionalDouble.of(toMake.get().percent()), OptionalDouble.of(toMake.get().millilitres()), true);

@@ -5,6 +5,7 @@ import fascicle.book.figures.Figures;
 import fascicle.book.words.Words;
 import fascicle.measure.Quantity;
 import fascicle.workings.Doses;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -55,8 +56,9 @@ public final class DosesJson {
             length("length", doses.needleLength());
             portions("bath", doses.bath(), doses.ratio().known());
             json.items("presoak", doses.presoak().stream().toList(), soak -> soak(words.say("step.presoak"), soak));
-            json.items("before", doses.before(), soak -> soak(StepNames.treatment(soak.as(), words), soak));
-            json.items("after", doses.after(), soak -> soak(StepNames.treatment(soak.as(), words), soak));
+            StepNames names = StepNames.of(purposes(doses.before()), purposes(doses.after()), words);
+            treatments("before", names.before(), doses.before());
+            treatments("after", names.after(), doses.after());
             portions("finish", doses.finish(), doses.ratio().known());
         });
         return json.finished().strip();
@@ -68,6 +70,15 @@ public final class DosesJson {
             json.exact(name, OptionalDouble.of(known.value()));
             json.text(name + "Said", new Figures(words).measured(known));
         });
+    }
+
+    private static List<Optional<String>> purposes(List<Doses.SoakDoses> soaks) {
+        return soaks.stream().map(Doses.SoakDoses::as).toList();
+    }
+
+    private void treatments(String name, List<String> titles, List<Doses.SoakDoses> soaks) {
+        Iterator<String> title = titles.iterator();
+        json.items(name, soaks, soak -> soak(title.next(), soak));
     }
 
     private void soak(String title, Doses.SoakDoses soak) {

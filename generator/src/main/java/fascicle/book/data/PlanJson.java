@@ -1,17 +1,19 @@
 package fascicle.book.data;
 
 import fascicle.bath.Magnitude;
+import fascicle.book.batch.PlannedBatchWords;
 import fascicle.book.caution.CautionWords;
 import fascicle.book.caution.ClassWords;
 import fascicle.book.gist.Doings;
 import fascicle.book.words.Words;
 import fascicle.measure.Dimension;
+import fascicle.notebook.Vessel;
+import fascicle.workings.Measuring;
 import fascicle.workings.Workings;
 import fascicle.workings.clock.Schedule;
 import fascicle.workings.plan.Batch;
 import fascicle.workings.plan.DayPlan;
 import fascicle.workings.plan.Need;
-import fascicle.workings.plan.PotGroup;
 import fascicle.workings.plan.Solution;
 import java.util.Locale;
 import java.util.Optional;
@@ -24,15 +26,13 @@ public final class PlanJson {
     private final DayPlan plan;
     private final Words words;
     private final Doings doings;
-    private final OptionalDouble balance;
-    private final BatchJson batches;
+    private final Measuring measuring;
 
     private PlanJson(DayPlan plan, Workings workings, Words words, Doings doings) {
         this.plan = plan;
         this.words = words;
         this.doings = doings;
-        this.balance = workings.measuring().balance();
-        this.batches = new BatchJson(json, workings.measuring());
+        this.measuring = workings.measuring();
     }
 
     /**
@@ -42,8 +42,9 @@ public final class PlanJson {
      * @param workings what it was planned from
      * @param words the book's words
      * @param doings stages in words
-     * @return {@code {people, each_g, minors, start, needles_g, bundles, methods, refused, needs, lots, clock, together,
-     *     duties, cautions}}; each method with {@code whole} and the {@code pots} it is shared out to
+     * @return {@code {people, each_g, minors, start, needles_g, bundles, methods, refused, needs, needles, lots, clock,
+     *     together, last, unplaced, duties, cautions}}; each method with {@code whole}, the {@code pots} it is shared out
+     *     to, and the {@code remarks} that stand on the sheet
      */
     public static String of(DayPlan plan, Workings workings, Words words, Doings doings) {
         return new PlanJson(plan, workings, words, doings).text();
@@ -63,6 +64,13 @@ public final class PlanJson {
                 json.texts("why", refused.why().stream().map(why -> ClassWords.refusal(why, words)).toList());
             });
             json.items("needs", plan.needs(), this::need);
+            json.items("needles", plan.needles(), need -> {
+                json.text("lot", need.lot().id());
+                json.texts("for", need.letters());
+                json.figure("needed_g", OptionalDouble.of(need.grams()));
+                json.figure("left_g", need.left().value());
+                json.maybe("enough", need.enough());
+            });
             json.items("lots", plan.lots(), lot -> {
                 json.text("id", lot.lot().id());
                 json.figure("left_g", lot.left().value());
@@ -75,6 +83,8 @@ public final class PlanJson {
                 json.figure("from_minutes", OptionalDouble.of(two.from()));
                 json.figure("until_minutes", two.until());
             });
+            json.texts("last", plan.schedule().last());
+            json.texts("unplaced", plan.schedule().unplaced());
             json.texts("duties", plan.duties().stream().map(duty -> ClassWords.duty(duty, words)).toList());
             json.texts("cautions", CautionWords.of(plan.uses(), words));
         });
@@ -87,15 +97,22 @@ public final class PlanJson {
         json.text("title", batch.chosen().called());
         json.yes("dye_left_open", batch.chosen().leavesDyeOpen());
         json.count("pots", batch.whole().pots());
-        json.object("whole", () -> batches.write(batch.besideSolutions(batch.whole())));
-        json.items("each_pot", batch.groups(), group -> pot(batch, group));
+        json.text("larger_vessel", batch.larger().map(Vessel::id));
+        BatchJson quantities = new BatchJson(json, measuring, batch::strength);
+        json.object("whole", () -> quantities.write(batch.besideSolutions(batch.whole())));
+        json.items("each_pot", batch.groups(), group -> {
+            json.number("pots", group.pots());
+            json.number("bundles", group.bundles());
+            json.object("quantities", () -> quantities.write(batch.besideSolutions(group.scaled())));
+        });
         json.items("solutions", batch.solutions(), this::solution);
-    }
-
-    private void pot(Batch batch, PotGroup group) {
-        json.number("pots", group.pots());
-        json.number("bundles", group.bundles());
-        json.object("quantities", () -> batches.write(batch.besideSolutions(group.scaled())));
+        json.yes("overfull", batch.isOverfull());
+        json.items("still_dry", batch.stillDry(), still -> {
+            json.text("is", still.part().is());
+            json.text("as_written", still.part().asWritten());
+            json.text("why", still.why().name().toLowerCase(Locale.ROOT));
+        });
+        json.texts("remarks", new PlannedBatchWords(batch, measuring, words).remarks());
     }
 
     private void solution(Solution solution) {
@@ -103,8 +120,8 @@ public final class PlanJson {
         json.figure("g", OptionalDouble.of(solution.grams()));
         json.figure("percent", OptionalDouble.of(solution.percent()));
         json.figure("ml", OptionalDouble.of(solution.millilitres()));
-        json.figure("make_ml", OptionalDouble.of(solution.making(balance)));
-        json.figure("weigh_g", OptionalDouble.of(solution.weighing(balance)));
+        json.figure("make_ml", OptionalDouble.of(solution.making(measuring.balance())));
+        json.figure("weigh_g", OptionalDouble.of(solution.weighing(measuring.balance())));
     }
 
     private void need(Need need) {
@@ -113,8 +130,10 @@ public final class PlanJson {
         json.figure("g", need.grams().value());
         json.figure("ml", need.millilitres().value());
         Magnitude left = need.supply().map(supply -> supply.remainder().left()).orElse(Magnitude.UNKNOWN);
+        Magnitude most = need.supply().map(supply -> supply.remainder().atMost()).orElse(Magnitude.UNKNOWN);
         json.figure("left", left.value());
-        json.text("left_unit", left.known() ? need.supply().map(supply ->
+        json.figure("left_at_most", most.value());
+        json.text("left_unit", most.known() ? need.supply().map(supply ->
                 supply.measured() == Dimension.VOLUME ? "ml" : "g") : Optional.empty());
         json.figure("after", need.after().value());
         json.yes("too_little", need.isShort());

@@ -13,13 +13,12 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * What of a recipe may not be planned for a class, and what the teacher does of it ({@code common practice, no source},
- * but for labels). Local rules may ask for more.
+ * What of a recipe may not be planned for a class ({@code common practice, no source}, but for labels). Local rules may
+ * ask for more; {@link Duty} tells what the teacher does of the rest.
  *
  * @param refusals why it may not be planned; none where it may
- * @param duties what the teacher does, ahead or alone
  */
-public record ClassRules(List<Refusal> refusals, List<Duty> duties) {
+public record ClassRules(List<Refusal> refusals) {
 
     /**
      * Codes of what the European Union keeps from workers under eighteen, and so from younger hands still: Council
@@ -69,31 +68,11 @@ public record ClassRules(List<Refusal> refusals, List<Duty> duties) {
         /** Minors handle no metal salt but alum. */
         METAL_AND_MINORS,
         /** Its pack warns of what is kept from minors. */
-        LABEL_AND_MINORS
-    }
-
-    /**
-     * What the teacher does.
-     *
-     * @param task what
-     * @param things the titles of what it is done with; none where it is done with the whole recipe
-     */
-    public record Duty(Task task, List<String> things) {}
-
-    /** What a teacher does, in the order of the day. */
-    public enum Task {
-        /** Makes stock solutions of the powders ahead; no student weighs one. */
-        MAKE_SOLUTIONS,
-        /** Dissolves alum, and crystals of acid or alkali, ahead; for minors. */
-        DISSOLVE,
-        /** Does the work at the stove; for minors. */
-        WORK_THE_STOVE,
-        /** Reads the packs of which the notebook tells nothing, before the class. */
-        READ_PACKS,
-        /** Has packs and labels at hand. */
-        SHOW_LABELS,
-        /** Collects the baths with metal in them. */
-        COLLECT_BATHS
+        LABEL_AND_MINORS,
+        /** Minors handle it dissolved alone, and nobody knows how many grams to dissolve; an amount in grams would tell. */
+        UNWEIGHED_AND_MINORS,
+        /** Minors handle it dissolved alone, and needles are finished with it dry. */
+        DRY_FINISH_AND_MINORS
     }
 
     /**
@@ -101,10 +80,10 @@ public record ClassRules(List<Refusal> refusals, List<Duty> duties) {
      *
      * @param uses what one recipe uses, or several together
      * @param minors whether anyone in the class is under eighteen
-     * @return what is refused, and what the teacher does
+     * @return what is refused
      */
     public static ClassRules of(Uses uses, boolean minors) {
-        return new ClassRules(refusals(uses, minors), duties(uses, minors));
+        return new ClassRules(refusals(uses, minors));
     }
 
     /**
@@ -128,7 +107,8 @@ public record ClassRules(List<Refusal> refusals, List<Duty> duties) {
         return !minors ? powders : Stream.concat(powders.stream(), dissolvedAhead(uses).stream()).toList();
     }
 
-    private static List<Dye> dissolvedAhead(Uses uses) {
+    /** What minors get dissolved beside the powders. */
+    static List<Dye> dissolvedAhead(Uses uses) {
         List<Dye> powders = uses.powders();
         return uses.added().stream().filter(thing -> !powders.contains(thing)).filter(ClassRules::isDissolvedAhead)
                 .toList();
@@ -179,34 +159,11 @@ public record ClassRules(List<Refusal> refusals, List<Duty> duties) {
         };
     }
 
-    private static List<Duty> duties(Uses uses, boolean minors) {
-        List<Duty> duties = new ArrayList<>();
-        add(duties, Task.MAKE_SOLUTIONS, uses.powders());
-        if (minors) {
-            add(duties, Task.DISSOLVE, dissolvedAhead(uses));
-            if (uses.hot()) {
-                duties.add(new Duty(Task.WORK_THE_STOVE, List.of()));
-            }
-        }
-        add(duties, Task.READ_PACKS, uses.unlabelled());
-        add(duties, Task.SHOW_LABELS, uses.things().stream().filter(Hazards::isLabelled).toList());
-        if (!uses.salts().isEmpty()) {
-            duties.add(new Duty(Task.COLLECT_BATHS, List.of()));
-        }
-        return List.copyOf(duties);
-    }
-
     /** Alum in any dry form, and crystals of an acid or an alkali. */
     private static boolean isDissolvedAhead(Dye thing) {
         boolean liquid = thing.form().map(Noted::value).filter(Dye.Form.LIQUID::equals).isPresent();
         boolean crystals = thing.form().map(Noted::value).filter(Dye.Form.CRYSTALS::equals).isPresent();
         return Metals.bringsMetal(thing) && !liquid || crystals && thing.kind().map(Noted::value)
                 .filter(kind -> kind == Dye.Kind.ACID || kind == Dye.Kind.ALKALI).isPresent();
-    }
-
-    private static void add(List<Duty> duties, Task task, List<Dye> things) {
-        if (!things.isEmpty()) {
-            duties.add(new Duty(task, things.stream().map(Dye::called).toList()));
-        }
     }
 }

@@ -99,4 +99,13 @@ public record Stage(Kind kind, Vat vat, Optional<Recipe.Purpose> purpose, Time f
     public boolean isMoment() {
         return kind.byHand() && kind != Kind.SOAK;
     }
+
+    /**
+     * Whether needles come out of a bath.
+     *
+     * @return false for a plant that is strained off
+     */
+    public boolean endsBath() {
+        return (kind == Kind.OUT || kind == Kind.LIFT) && vat != Vat.EXTRACT;
+    }
 }

@@ -1,7 +1,10 @@
 package fascicle.workings.plan;
 
 import fascicle.bath.Stock;
+import fascicle.notebook.Ids;
 import fascicle.notebook.Part;
+import fascicle.notebook.Vessel;
+import fascicle.workings.BatchRemark;
 import fascicle.workings.PartFigures;
 import fascicle.workings.Scaled;
 import fascicle.workings.SoakFigures;
@@ -20,10 +23,12 @@ import java.util.stream.Stream;
  * @param groups its pots
  * @param whole the quantities of all pots together
  * @param solutions what the teacher makes ahead, for all pots together
+ * @param stillDry what the teacher puts in herself, since no solution can be made of it
+ * @param larger a vessel of the notebook that would hold all of it, where it takes several pots
  * @param uses what is used, for cautions
  */
 public record Batch(String letter, Chosen chosen, List<PotGroup> groups, Scaled whole, List<Solution> solutions,
-        Uses uses) {
+        List<StillDry> stillDry, Optional<Vessel> larger, Uses uses) {
 
     /**
      * How many pots there are to work with: one, where nobody knows what the vessel holds.
@@ -54,6 +59,27 @@ public record Batch(String letter, Chosen chosen, List<PotGroup> groups, Scaled 
         return solution(part).map(made -> OptionalDouble.of(made.percent())).orElse(OptionalDouble.empty());
     }
 
+    /**
+     * Whether only the teacher puts in a line of the recipe, dry.
+     *
+     * @param part the line
+     * @return false where anyone may
+     */
+    public boolean staysDry(Part part) {
+        return stillDry.stream().anyMatch(still -> still.part().part().equals(part));
+    }
+
+    /** Whether anything of a thing stays dry. */
+    boolean staysDry(String id) {
+        return stillDry.stream().anyMatch(still -> Ids.same(still.part().is(), id));
+    }
+
+    /** Whether anything of a thing comes dissolved: as a solution, or from a stock, as the recipe has it. */
+    boolean isMadeAhead(String id) {
+        return whole.everything().stream().filter(part -> Ids.same(part.is(), id))
+                .anyMatch(part -> part.stockPercent().isPresent() || solution(part.part()).isPresent());
+    }
+
     private Optional<Solution> solution(Part part) {
         return solutions.stream().filter(made -> made.part().part().equals(part)).findFirst();
     }
@@ -71,14 +97,20 @@ public record Batch(String letter, Chosen chosen, List<PotGroup> groups, Scaled 
     }
 
     /**
-     * The same quantities where less water is poured, since the solutions bring some.
+     * The same quantities where less water is poured, since the solutions bring some, and where no other stock is made
+     * of what comes as a solution.
      *
      * @param scaled all pots, or one of them
      * @return the quantities with the water to pour beside the solutions in each bath, never below 0
      */
     public Scaled besideSolutions(Scaled scaled) {
         return scaled.pouring((water, parts) -> water.isEmpty() ? water
-                : OptionalDouble.of(StrictMath.max(0, water.getAsDouble() - brought(parts))));
+                : OptionalDouble.of(StrictMath.max(0, water.getAsDouble() - brought(parts))))
+                .remarked(scaled.remarks().stream().filter(remark -> !isOfAnotherStock(remark)).toList());
+    }
+
+    private boolean isOfAnotherStock(BatchRemark remark) {
+        return remark instanceof BatchRemark.TooMuchStock stock && solution(stock.part()).isPresent();
     }
 
     /**

@@ -4,6 +4,7 @@ import fascicle.bath.Magnitude;
 import fascicle.notebook.NeedleLot;
 import fascicle.workings.Workings;
 import fascicle.workings.care.ClassRules;
+import fascicle.workings.care.Duty;
 import fascicle.workings.care.Uses;
 import fascicle.workings.clock.Schedule;
 import java.util.List;
@@ -16,13 +17,14 @@ import java.util.Optional;
  * @param batches what is planned, method by method
  * @param refused what may not be planned, and why
  * @param needs what it takes of each dye and assistant, in the order of the work
+ * @param needles what it takes of each needle lot that methods name
  * @param lots every needle lot, and what is left of it
  * @param schedule everything by the clock, on a stove with room for two pots
  * @param uses what is used, for cautions
  * @param duties what the teacher does of it
  */
-public record DayPlan(Ask ask, List<Batch> batches, List<Refused> refused, List<Need> needs, List<Lot> lots,
-        Schedule schedule, Uses uses, List<ClassRules.Duty> duties) {
+public record DayPlan(Ask ask, List<Batch> batches, List<Refused> refused, List<Need> needs,
+        List<LotNeed> needles, List<Lot> lots, Schedule schedule, Uses uses, List<Duty> duties) {
 
     /**
      * What may not be planned.
@@ -82,6 +84,16 @@ public record DayPlan(Ask ask, List<Batch> batches, List<Refused> refused, List<
      */
     public double needlesGrams() {
         return ask.gramsOfMethod() * batches.size();
+    }
+
+    /**
+     * Whether each method names a lot, and all of those are known to have enough for all that is done on them.
+     *
+     * @return false where needles have still to be found
+     */
+    public boolean hasItsNeedles() {
+        return needles.stream().allMatch(need -> need.enough().orElse(false))
+                && needles.stream().mapToInt(need -> need.letters().size()).sum() == batches.size();
     }
 
     /**

@@ -1,29 +1,26 @@
 package fascicle.workings.plan;
 
-import fascicle.bath.Magnitude;
 import fascicle.notebook.Cover;
-import fascicle.notebook.Dye;
 import fascicle.notebook.Ids;
 import fascicle.notebook.Method;
-import fascicle.notebook.Notebook;
 import fascicle.notebook.Noted;
 import fascicle.workings.EntryWorking;
 import fascicle.workings.MethodWorking;
-import fascicle.workings.PartFigures;
 import fascicle.workings.Scaled;
 import fascicle.workings.Workings;
 import fascicle.workings.care.Care;
 import fascicle.workings.care.ClassRules;
+import fascicle.workings.care.Duty;
 import fascicle.workings.care.Uses;
 import fascicle.workings.clock.Clock;
 import fascicle.workings.clock.Schedule;
 import fascicle.workings.clock.Work;
-import fascicle.workings.stock.Stocktaking;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Plans a day: scales what was asked for, shares it out to pots, judges it, and sets it against shelf and clock. */
 final class Planner {
@@ -31,7 +28,7 @@ final class Planner {
     private final Workings workings;
     private final Cover cover;
     private final Care care;
-    private final Stocktaking stock;
+    private final LargerVessel larger;
     private final Ask ask;
     private final List<Batch> batches = new ArrayList<>();
     private final List<DayPlan.Refused> refused = new ArrayList<>();
@@ -43,14 +40,15 @@ final class Planner {
         this.ask = ask;
         cover = workings.notebook().cover();
         care = Care.of(workings.notebook());
-        stock = Stocktaking.of(workings);
+        larger = new LargerVessel(workings, care, ask);
     }
 
     DayPlan plan() {
         ask.choices().forEach(choice -> chosen(choice.id()).ifPresent(chosen -> plan(chosen, choice)));
         Schedule schedule = ask.start().map(start -> Schedule.of(pots, start)).orElseGet(() -> Schedule.of(pots));
-        List<ClassRules.Duty> duties = ask.isClass() ? ClassRules.of(uses, ask.minors()).duties() : List.of();
-        return new DayPlan(ask, List.copyOf(batches), List.copyOf(refused), needs(), lots(), schedule, uses, duties);
+        Shelf shelf = new Shelf(workings, batches);
+        return new DayPlan(ask, List.copyOf(batches), List.copyOf(refused), shelf.needs(), shelf.needles(), shelf.lots(),
+                schedule, uses, duties());
     }
 
     private Optional<Chosen> chosen(String id) {
@@ -80,12 +78,16 @@ final class Planner {
                 grams -> workings.scale(chosen.id(), grams, choice.vessel()).orElseThrow());
         Scaled whole = Totals.of(groups);
         Uses used = care.uses(chosen.recipe(), whole.vessel());
-        List<ClassRules.Refusal> why = ask.isClass() ? ClassRules.of(used, ask.minors()).refusals() : List.of();
+        Solutions solutions = ask.isClass() ? Solutions.of(whole, ClassRules.asSolutions(used, ask.minors()))
+                : Solutions.NONE;
+        List<ClassRules.Refusal> why = refusals(used, solutions);
         if (!why.isEmpty()) {
             refused.add(new DayPlan.Refused(chosen, why));
             return;
         }
-        Batch batch = new Batch(letter(batches.size()), chosen, groups, whole, solutions(whole, used), used);
+        boolean several = groups.stream().mapToInt(PotGroup::pots).sum() > 1;
+        Batch batch = new Batch(letter(batches.size()), chosen, groups, whole, solutions.made(), solutions.stillDry(),
+                several ? larger.of(chosen, whole.needlesGrams()) : Optional.empty(), used);
         batches.add(batch);
         uses = uses.plus(used);
         for (PotGroup group : groups) {
@@ -113,42 +115,22 @@ final class Planner {
                 ask.start().map(start -> start.toLocalTime()).orElse(Clock.USUAL_START));
     }
 
-    private List<Solution> solutions(Scaled whole, Uses used) {
-        return ask.isClass() ? Solutions.of(whole, ClassRules.asSolutions(used, ask.minors())) : List.of();
-    }
-
-    private List<Need> needs() {
-        Map<String, List<PartFigures>> parts = new LinkedHashMap<>();
-        for (Batch batch : batches) {
-            batch.whole().everything().forEach(part -> parts.computeIfAbsent(Ids.key(part.is()), unused -> new ArrayList<>())
-                    .add(part.amounting(batch.takenGrams(part, workings.measuring().balance()), part.ml())));
+    /** Why a class may not have it; what stays dry may still be put in by a teacher, but not beside minors. */
+    private List<ClassRules.Refusal> refusals(Uses used, Solutions solutions) {
+        if (!ask.isClass()) {
+            return List.of();
         }
-        return parts.values().stream().map(this::need).toList();
+        Stream<ClassRules.Refusal> dry = !ask.minors() ? Stream.empty() : solutions.stillDry().stream()
+                .map(still -> new ClassRules.Refusal(Optional.of(still.part().called()), switch (still.why()) {
+                    case UNWEIGHED -> ClassRules.Reason.UNWEIGHED_AND_MINORS;
+                    case FINISH -> ClassRules.Reason.DRY_FINISH_AND_MINORS;
+                }, List.of())).distinct();
+        return Stream.concat(ClassRules.of(used, ask.minors()).refusals().stream(), dry).toList();
     }
 
-    private Need need(List<PartFigures> parts) {
-        PartFigures first = parts.get(0);
-        Magnitude density = density(first.is());
-        Magnitude grams = Magnitude.ZERO;
-        Magnitude millilitres = Magnitude.ZERO;
-        for (PartFigures part : parts) {
-            Magnitude mass = new Magnitude(part.grams(), part.amountAbout() || part.spooned());
-            grams = grams.plus(mass);
-            // Of a stock solution the volume is not that of the thing.
-            millilitres = millilitres.plus(part.stockPercent().isPresent() || part.ml().isEmpty() ? mass.over(density)
-                    : new Magnitude(part.ml(), part.amountAbout()));
-        }
-        return new Need(first.is(), first.called(), grams, millilitres, stock.dye(first.is()));
-    }
-
-    private Magnitude density(String id) {
-        return workings.notebook().dyes().stream().filter(dye -> Ids.same(dye.id(), id)).findFirst()
-                .flatMap(Dye::density).map(density -> Magnitude.of(density.value())).orElse(Magnitude.UNKNOWN);
-    }
-
-    private List<DayPlan.Lot> lots() {
-        Notebook notebook = workings.notebook();
-        return notebook.lots().stream().map(lot -> new DayPlan.Lot(lot, stock.lot(lot.id())
-                .map(supply -> supply.remainder().left()).orElse(Magnitude.UNKNOWN))).toList();
+    private List<Duty> duties() {
+        return !ask.isClass() ? List.of() : Duty.of(uses, ask.minors(), thing -> batches.stream()
+                .anyMatch(batch -> batch.isMadeAhead(thing.id())), thing -> batches.stream()
+                .anyMatch(batch -> batch.staysDry(thing.id())));
     }
 }

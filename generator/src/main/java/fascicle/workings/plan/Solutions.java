@@ -12,32 +12,52 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Makes solutions, bath by bath, of what nobody in a class should handle dry. */
-final class Solutions {
+/**
+ * What becomes, bath by bath, of what nobody in a class should handle dry.
+ *
+ * @param made the solutions that the teacher makes ahead
+ * @param stillDry what no solution can be made of
+ */
+record Solutions(List<Solution> made, List<StillDry> stillDry) {
 
-    private final Set<String> dissolved;
-    private final List<Solution> made = new ArrayList<>();
-
-    private Solutions(List<Dye> things) {
-        dissolved = things.stream().map(Dye::id).map(Ids::key).collect(Collectors.toSet());
-    }
+    /** For the maker alone, who handles her own powders. */
+    static final Solutions NONE = new Solutions(List.of(), List.of());
 
     /** The solutions for a batch; what needles are finished with is no bath and stays as it is. */
-    static List<Solution> of(Scaled whole, List<Dye> things) {
-        Solutions solutions = new Solutions(things);
+    static Solutions of(Scaled whole, List<Dye> things) {
+        Maker maker = new Maker(things);
         Stream.of(whole.presoak().stream(), whole.before().stream(), whole.after().stream())
-                .flatMap(soaks -> soaks).forEach(solutions::soak);
-        solutions.bath(whole.parts(), whole.liquorMl());
-        return List.copyOf(solutions.made);
+                .flatMap(soaks -> soaks).forEach(maker::soak);
+        maker.bath(whole.parts(), whole.liquorMl());
+        whole.finish().stream().filter(maker::isHeldBack)
+                .forEach(part -> maker.dry.add(new StillDry(part, StillDry.Why.FINISH)));
+        return new Solutions(List.copyOf(maker.made), List.copyOf(maker.dry));
     }
 
-    private void soak(SoakFigures soak) {
-        bath(soak.with(), soak.liquorMl());
-    }
+    private static final class Maker {
 
-    private void bath(List<PartFigures> parts, OptionalDouble liquor) {
-        parts.stream().filter(part -> part.dissolves() && dissolved.contains(Ids.key(part.is())))
-                .filter(part -> part.grams().orElse(0) > 0)
-                .map(part -> Solution.of(part, part.grams().orElseThrow(), liquor)).forEach(made::add);
+        private final Set<String> heldBack;
+        private final List<Solution> made = new ArrayList<>();
+        private final List<StillDry> dry = new ArrayList<>();
+
+        Maker(List<Dye> things) {
+            heldBack = things.stream().map(Dye::id).map(Ids::key).collect(Collectors.toSet());
+        }
+
+        void soak(SoakFigures soak) {
+            bath(soak.with(), soak.liquorMl());
+        }
+
+        void bath(List<PartFigures> parts, OptionalDouble liquor) {
+            for (PartFigures part : parts.stream().filter(this::isHeldBack).toList()) {
+                part.grams().ifPresentOrElse(grams -> made.add(Solution.of(part, grams, liquor)),
+                        () -> dry.add(new StillDry(part, StillDry.Why.UNWEIGHED)));
+            }
+        }
+
+        /** What is poured, by its form or as it was measured, is not dry, nor is what the recipe takes from a stock. */
+        private boolean isHeldBack(PartFigures part) {
+            return heldBack.contains(Ids.key(part.is())) && part.dissolves() && part.grams().orElse(1) > 0;
+        }
     }
 }

@@ -8,6 +8,7 @@ import fascicle.book.words.Words;
 import fascicle.notebook.Vessel;
 import fascicle.notebook.label.HazardStatement;
 import fascicle.workings.care.ClassRules;
+import fascicle.workings.care.Duty;
 import fascicle.workings.care.DyeRoom;
 import fascicle.workings.care.Hazard;
 import java.nio.file.Path;
@@ -115,9 +116,9 @@ class CautionWordsTest {
     }
 
     @ParameterizedTest
-    @EnumSource(ClassRules.Task.class)
-    void everyDutyHasItsSentence(ClassRules.Task task) {
-        assertTrue(ClassWords.duty(new ClassRules.Duty(task, List.of("Brick")), WORDS).startsWith("The teacher "));
+    @EnumSource(Duty.Task.class)
+    void everyDutyHasItsSentence(Duty.Task task) {
+        assertTrue(ClassWords.duty(new Duty(task, List.of("Brick")), WORDS).startsWith("The teacher "));
     }
 
     private static String key(Enum<?> constant) {

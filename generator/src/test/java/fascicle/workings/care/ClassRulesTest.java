@@ -5,9 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fascicle.notebook.Dye;
 import fascicle.notebook.label.HazardStatement;
-import fascicle.workings.care.ClassRules.Duty;
 import fascicle.workings.care.ClassRules.Reason;
-import fascicle.workings.care.ClassRules.Task;
+import fascicle.workings.care.Duty.Task;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -15,7 +14,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a class may have, and what its teacher does. */
 class ClassRulesTest {
@@ -25,6 +26,11 @@ class ClassRulesTest {
 
     private ClassRules rules(String recipe, boolean minors) {
         return ClassRules.of(DyeRoom.in(folder).uses(recipe), minors);
+    }
+
+    /** Where everything that should be is made into a solution. */
+    private List<Duty> duties(String recipe, boolean minors) {
+        return Duty.of(DyeRoom.in(folder).uses(recipe), minors, thing -> true, thing -> false);
     }
 
     private static String mordantOf(String thing) {
@@ -95,16 +101,47 @@ class ClassRulesTest {
         assertTrue(rules("bath: {water: 1 L, assistants: [{is: soda, amount: 1 g}]}", true).allows());
     }
 
+    /** The classes that the directive lists, and no code of them forgotten. */
+    @ParameterizedTest
+    @CsvFileSource(resources = "not-for-minors.csv", delimiter = ';')
+    void whatALawKeepsFromMinorsIsRefusedThem(String code, String what) {
+        Uses uses = usesOf(code);
+        boolean forNoClass = ClassRules.isForNoClass(HazardStatement.read(code));
+        assertEquals(List.of(forNoClass ? Reason.LABEL : Reason.LABEL_AND_MINORS), ClassRules.of(uses, true).refusals()
+                .stream().map(ClassRules.Refusal::reason).toList(), what);
+        assertEquals(!forNoClass, ClassRules.of(uses, false).allows(), what);
+    }
+
+    /** The directive names neither what irritates nor what harms an eye, and of harm by mouth, skin or air the gravest. */
+    @ParameterizedTest
+    @ValueSource(strings = {"H302", "H312", "H315", "H318", "H319", "H332", "H335", "H226", "H361", "H412"})
+    void whatNoLawKeepsFromMinorsIsNot(String code) {
+        assertTrue(ClassRules.of(usesOf(code), true).allows());
+    }
+
+    private Uses usesOf(String code) {
+        return DyeRoom.in(folder).with("dyes/labelled.md", "---\nkind: dye\nform: liquid\nlabel: {says: [" + code + "]}\n---\n")
+                .uses("bath: {water: 1 L, dye: [{is: labelled, amount: 1 mL}]}");
+    }
+
     @Test
     void theTeacherDoesMoreForMinors() {
         String recipe = "bath: {water: 1 L, dye: [{is: brick, amount: 1 g}], "
                 + "assistants: [{is: sour-crystals, amount: 1 g}, {is: salt, amount: 1 g}]}\n"
                 + "heat: [{to: 88 °C}]\n" + mordantOf("alum");
         assertEquals(List.of(new Duty(Task.MAKE_SOLUTIONS, List.of("Brick")), new Duty(Task.COLLECT_BATHS, List.of())),
-                rules(recipe, false).duties());
+                duties(recipe, false));
         assertEquals(List.of(new Duty(Task.MAKE_SOLUTIONS, List.of("Brick")),
                 new Duty(Task.DISSOLVE, List.of("alum", "sour-crystals")), new Duty(Task.WORK_THE_STOVE, List.of()),
-                new Duty(Task.COLLECT_BATHS, List.of())), rules(recipe, true).duties());
+                new Duty(Task.COLLECT_BATHS, List.of())), duties(recipe, true));
+    }
+
+    @Test
+    void whatIsNotDissolvedTheTeacherPutsIn() {
+        Uses uses = DyeRoom.in(folder).uses("bath: {water: 1 L, dye: [{is: brick, amount: a pinch}, {is: smoke, amount: 1 g}]}");
+        assertEquals(List.of(new Duty(Task.MAKE_SOLUTIONS, List.of("smoke")), new Duty(Task.ADD_DRY, List.of("Brick")),
+                new Duty(Task.SHOW_LABELS, List.of("smoke"))),
+                Duty.of(uses, false, thing -> thing.id().equals("smoke"), thing -> thing.id().equals("brick")));
     }
 
     /** H317 is kept from those under eighteen, H334 from every class. */
@@ -127,13 +164,13 @@ class ClassRulesTest {
     @Test
     void packsThatNobodyNotedAreReadFirst() {
         assertEquals(List.of(new Duty(Task.READ_PACKS, List.of("bare-wetting"))),
-                rules("presoak: {water: 1 L, with: [{is: bare-wetting, amount: 1 mL}]}", false).duties());
+                duties("presoak: {water: 1 L, with: [{is: bare-wetting, amount: 1 mL}]}", false));
     }
 
     @Test
     void packsWithLabelsAreAtHand() {
         assertEquals(List.of(new Duty(Task.SHOW_LABELS, List.of("soda"))),
-                rules("presoak: {water: 1 L, with: [{is: soda, amount: 1 g}]}", false).duties());
+                duties("presoak: {water: 1 L, with: [{is: soda, amount: 1 g}]}", false));
     }
 
     @Test

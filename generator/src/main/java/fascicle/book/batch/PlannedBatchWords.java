@@ -1,0 +1,89 @@
+package fascicle.book.batch;
+
+import fascicle.book.figures.Figures;
+import fascicle.book.words.Words;
+import fascicle.workings.Measuring;
+import fascicle.workings.Scaled;
+import fascicle.workings.plan.Batch;
+import fascicle.workings.plan.Solution;
+import fascicle.workings.plan.StillDry;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/** One method of a planned day in words, some of whose parts come as solutions that the teacher made ahead. */
+public final class PlannedBatchWords {
+
+    private final Batch batch;
+    private final Measuring measuring;
+    private final PartWords parts;
+    private final Words words;
+    private final Figures figures;
+
+    /**
+     * Words for a batch of a plan.
+     *
+     * @param batch the batch
+     * @param measuring what is measured with
+     * @param words the book's words
+     */
+    public PlannedBatchWords(Batch batch, Measuring measuring, Words words) {
+        this.batch = batch;
+        this.measuring = measuring;
+        this.parts = new PartWords(measuring, batch::strength, words);
+        this.words = words;
+        this.figures = new Figures(words);
+    }
+
+    /**
+     * What to measure out, beside the solutions.
+     *
+     * @param scaled all pots of the batch, or one of them
+     * @return the sheet
+     */
+    public BatchSheet sheet(Scaled scaled) {
+        return BatchSheet.of(batch.besideSolutions(scaled), parts, words);
+    }
+
+    /**
+     * A row in a line for those at the pot.
+     *
+     * @param row any row of a sheet
+     * @return the thing and how much of it; or that only the teacher puts it in
+     */
+    public String line(BatchSheet.Row row) {
+        List<String> told = row.told(words);
+        String much = told.isEmpty() ? words.say("table.unknown") : String.join(words.say("pieces"), told);
+        boolean dry = row.part().filter(batch::staysDry).isPresent();
+        return words.say("plan.amount", row.thing(), dry ? words.say("plan.teacher-adds", much) : much);
+    }
+
+    /**
+     * What to know beside the quantities.
+     *
+     * @return sentences: on a dye that is left open, on solutions, on what stays dry, and on the pots
+     */
+    public List<String> remarks() {
+        BatchWords said = new BatchWords(parts, words);
+        Stream<String> open = batch.chosen().leavesDyeOpen() ? Stream.of(words.say("plan.dye-open")) : Stream.empty();
+        Stream<String> made = batch.solutions().stream().map(this::made);
+        Stream<String> less = batch.solutions().isEmpty() ? Stream.empty() : Stream.of(words.say("plan.solutions-bring"));
+        Stream<String> over = batch.isOverfull() ? Stream.of(words.say("plan.overfull")) : Stream.empty();
+        Stream<String> dry = batch.stillDry().stream().map(this::dry).distinct();
+        Stream<String> ofPots = batch.groups().stream()
+                .flatMap(group -> said.remarks(batch.besideSolutions(group.scaled())).stream()).distinct();
+        return Stream.of(open, made, less, over, dry, ofPots).flatMap(sentences -> sentences).toList();
+    }
+
+    private String made(Solution solution) {
+        OptionalDouble step = measuring.balance();
+        return words.say("plan.solution", solution.part().called(), figures.amount(solution.weighing(step), "g", false),
+                figures.amount(solution.making(step), "ml", false), Figures.atMost(solution.percent(), 1),
+                figures.amount(solution.millilitres(), "ml", false));
+    }
+
+    private String dry(StillDry still) {
+        return words.say("plan.dry-" + still.why().name().toLowerCase(Locale.ROOT), still.part().called());
+    }
+}

@@ -1,0 +1,248 @@
+package fascicle.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fascicle.notebook.WrittenNotebook;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** What students and their teacher must not read wrongly on a planned day. Worked by hand throughout. */
+class ClassDayTest {
+
+    @TempDir
+    private Path folder;
+
+    private WrittenNotebook notebook;
+
+    @BeforeEach
+    void write() {
+        notebook = WrittenNotebook.small(folder.resolve("notebook"))
+                .with("notebook.yaml", "form: 1\ntitle: A school of dyeing\nkitchen: metric\nbalance: 0.1 g\n")
+                .with("needles/plenty.md", "---\ntitle: Plenty\nweight: 180 g\ngathered: 2026-01-01\n---\n")
+                .with("dyes/rain-blue.md", "---\ntitle: Rain blue\nkind: dye\nform: liquid\nlabel: {says: []}\n---\n")
+                .with("dyes/fixer.md", "---\ntitle: Fixer\nkind: other\nform: powder\n---\n")
+                .with("dyes/wax.md", "---\ntitle: Wax powder\nkind: other\nform: powder\nlabel: {says: []}\n---\n")
+                .with("dyes/brick.md", "---\ntitle: Brick\nkind: dye\nform: powder\nlabel: {says: []}\n---\n")
+                .with("dyes/iron-water.md", "---\ntitle: Iron water\nkind: mordant\nform: liquid\nmetal: iron\n---\n");
+    }
+
+    private void method(String id, String recipe) {
+        notebook.with("methods/" + id + ".md", "---\ntitle: " + id + "\nfor: 50 g\n" + recipe + "---\n");
+    }
+
+    private Call plan(String... call) {
+        return Call.of(Stream.concat(Stream.of("plan", notebook.folder()), Stream.of(call)).toArray());
+    }
+
+    private String said(String... call) {
+        return plan(call).ends(0).out().replace('\u202f', ' ');
+    }
+
+    private JsonNode planned(String... call) {
+        return JsonMapper.shared().readTree(plan(Stream.concat(Stream.of(call), Stream.of("--json"))
+                .toArray(String[]::new)).out());
+    }
+
+    /** What a slip says goes into each bath. */
+    private List<String> slip(String... call) throws IOException {
+        Path target = folder.resolve("slips");
+        plan(Stream.concat(Stream.of(call), Stream.of("--to", target.toString())).toArray(String[]::new)).ends(0);
+        Document slips = Jsoup.parse(Files.readString(target.resolve("slip.html")));
+        return slips.select(".slip .amounts").stream().map(Element::text)
+                .map(text -> text.replace('\u202f', ' ').strip()).toList();
+    }
+
+    @Test
+    void twoBathsOfOneNameAreTwoBaths() throws IOException {
+        method("iron-twice", """
+                before: [{as: iron, water: 1 L, with: [{is: iron-water, amount: 10 mL}]}]
+                bath: {vessel: wide-pan, water: 2 L, dye: [{is: rain-blue, amount: 20 mL}]}
+                after: [{as: iron, water: 2 L, with: [{is: iron-water, amount: 40 mL}]}]
+                """);
+        assertEquals(List.of("Iron, before the dyebath: Water: 1000 mL · Iron water: 10 mL",
+                        "Bath: Water: 2000 mL · Rain blue: 20 mL",
+                        "Iron, after the dyebath: Water: 2000 mL · Iron water: 40 mL"),
+                slip("iron-twice", "--each", "25g", "--people", "2"));
+        String told = said("iron-twice", "--each", "25g", "--people", "2");
+        assertTrue(told.contains("Iron water, Iron, before the dyebath: 10 mL"), told);
+        assertTrue(told.contains("Iron water, Iron, after the dyebath: 40 mL"), told);
+        assertTrue(told.contains("A vessel for iron-twice: Iron, after the dyebath, 2040 mL"), told);
+        assertTrue(Call.of("scale", notebook.folder(), "iron-twice", "--needles", "50g").ends(0).out()
+                .replace('\u202f', ' ').contains("""
+                        Iron, before the dyebath
+                          Water: 1000 mL
+                          Iron water: 10 mL
+                        Iron, after the dyebath
+                          Water: 2000 mL
+                          Iron water: 40 mL
+                        """));
+    }
+
+    @Test
+    void bathsOfOneNameInARowAreCounted() throws IOException {
+        method("rinses", """
+                bath: {vessel: wide-pan, water: 2 L, dye: [{is: rain-blue, amount: 20 mL}]}
+                after: [{water: 1 L}, {water: 2 L}, {as: iron, water: 3 L}]
+                """);
+        assertEquals(List.of("Bath: Water: 2000 mL · Rain blue: 20 mL", "Treatment 1, after the dyebath: Water: 1000 mL",
+                        "Treatment 2, after the dyebath: Water: 2000 mL", "Iron: Water: 3000 mL"),
+                slip("rinses", "--each", "50g"));
+    }
+
+    /** Two methods of 120 g each on a lot of 180 g: either has enough, both have not. */
+    @Test
+    void aLotIsPromisedOnce() {
+        String rest = "needles: {lot: plenty}\nbath: {vessel: wide-pan, water: 2 L, dye: [{is: rain-blue, amount: 20 mL}]}\n";
+        method("blue", rest);
+        method("rain", rest);
+        String told = said("blue", "rain", "--each", "15g", "--people", "8");
+        assertTrue(told.contains("A, B from Plenty: 240 g of dry needles, but only 180 g left"), told);
+        assertTrue(told.contains("No lot of that condition is known to have enough for everyone"), told);
+        JsonNode needles = planned("blue", "rain", "--each", "15g", "--people", "8").get("needles");
+        assertEquals(1, needles.size());
+        assertEquals("[\"A\",\"B\"]", needles.get(0).get("for").toString());
+        assertEquals(240, needles.get(0).get("needed_g").asDouble());
+        assertEquals(180, needles.get(0).get("left_g").asDouble());
+        assertFalse(needles.get(0).get("enough").asBoolean());
+        assertTrue(said("blue", "rain", "--each", "10g", "--people", "8")
+                .contains("A, B from Plenty: 160 g of dry needles, 180 g left"));
+    }
+
+    @Test
+    void lotsStandInTheOrderOfTheMethods() {
+        notebook.with("needles/another.md", "---\ntitle: Another\nweight: 100 g\n---\n");
+        String bath = "\nbath: {vessel: wide-pan, water: 2 L, dye: [{is: rain-blue, amount: 20 mL}]}\n";
+        method("blue", "needles: {lot: plenty}" + bath);
+        method("rain", "needles: {lot: another}" + bath);
+        assertEquals("[\"plenty\",\"another\"]", planned("blue", "rain", "--each", "10g").get("needles").valueStream()
+                .map(need -> need.get("lot")).toList().toString().replace(" ", ""));
+    }
+
+    private static final String PAN = "wide-pan: {shape: oval, length: 42 cm, width: 28 cm, height: 12 cm, made-of: enamel}\n";
+
+    /** 240 g in 14.4 L are more than the pan's three quarters, 8.3 L, and less than those of a tub of 40 cm, 37.7 L. */
+    @ParameterizedTest
+    @CsvSource({"copper,", "iron,", "aluminium,", "plastic,", "glass,", ",", "enamel, tub", "stainless, tub"})
+    void aLargerVesselIsOneThatThePlanWouldTake(String material, String named) {
+        notebook.with("vessels.yaml", PAN + "tub: {shape: round, diameter: 40 cm, height: 40 cm"
+                + (material == null ? "" : ", made-of: " + material) + "}\n");
+        method("blue", "bath: {vessel: wide-pan, ratio: 60, dye: [{is: rain-blue, amount: 20 mL}]}\nheat: [{to: 80 °C}]\n");
+        String told = said("blue", "--each", "30g", "--people", "8");
+        assertEquals(named != null, told.contains("All of A would go into one vessel"), told);
+        JsonNode larger = planned("blue", "--each", "30g", "--people", "8").get("methods").get(0).get("larger_vessel");
+        assertEquals(named == null ? "null" : "\"" + named + "\"", larger.toString());
+    }
+
+    private static final String PINCH =
+            "bath: {vessel: wide-pan, water: 2 L, dye: [{is: brick, amount: a pinch}, {is: brick, amount: 1 g}]}\n";
+
+    @Test
+    void whatNobodyCanDissolveAheadTheTeacherPutsIn() throws IOException {
+        method("pinch", PINCH);
+        assertEquals(List.of("Bath: Water: 1900 mL · Brick: only the teacher puts it in, dry: not known (“a pinch”) · "
+                + "Brick: 100 mL of 1 % stock, 1 g in it"), slip("pinch", "--each", "25g", "--people", "2"));
+        String told = said("pinch", "--each", "25g", "--people", "2");
+        assertTrue(told.contains("The teacher alone puts these in, dry, with a mask on and the class at a distance: Brick"), told);
+        assertTrue(told.contains("Brick stays dry: how many grams of it there are is not known"), told);
+        JsonNode dry = planned("pinch", "--each", "25g", "--people", "2").get("methods").get(0).get("still_dry");
+        assertEquals("[{\"is\":\"brick\",\"as_written\":\"a pinch\",\"why\":\"unweighed\"}]", dry.toString());
+        assertEquals("[]", planned("pinch", "--each", "50g").get("methods").get(0).get("still_dry").toString(),
+                "the maker alone handles her own powder");
+    }
+
+    @Test
+    void noSolutionIsPromisedThatNobodyMakes() {
+        method("pinch", "bath: {vessel: wide-pan, water: 2 L, dye: [{is: brick, amount: a pinch}]}\n");
+        assertFalse(said("pinch", "--each", "25g", "--people", "2").contains("makes stock solutions ahead"));
+    }
+
+    @Test
+    void aPowderThatStaysDryIsNotForMinors() {
+        method("pinch", PINCH);
+        method("waxed", "bath: {vessel: wide-pan, water: 2 L, dye: [{is: rain-blue, amount: 20 mL}]}\n"
+                + "finish: [{is: wax, amount: 2 g}]\n");
+        JsonNode refused = planned("pinch", "waxed", "--each", "25g", "--people", "2", "--minors").get("refused");
+        String pinch = refused.get(0).get("why").get(0).asString();
+        assertTrue(pinch.contains("Brick: ") && pinch.contains("write its amount in grams"), pinch);
+        String waxed = refused.get(1).get("why").get(0).asString();
+        assertTrue(waxed.contains("Wax powder: ") && waxed.contains("leave it out of “finish:”"), waxed);
+        String told = said("waxed", "--each", "25g", "--people", "2");
+        assertTrue(told.contains("Wax powder stays dry: needles are finished with it, and that is no bath"), told);
+    }
+
+    /** 20 minutes up, 10 held and 30 to cool from 9:00; then the iron bath, 20 minutes up and 40 held: out at 11:00. */
+    @Test
+    void theDayEndsWithItsLastBath() {
+        method("iron-after", """
+                bath: {vessel: wide-pan, water: 2 L, dye: [{is: rain-blue, amount: 20 mL}]}
+                heat: [{to: 80 °C, over: 20 min, hold: 10 min}]
+                cool: 30 min
+                after: [{as: iron, water: 2 L, with: [{is: iron-water, amount: 20 mL}], heat: [{to: 60 °C, over: 20 min, hold: 40 min}]}]
+                """);
+        JsonNode clock = planned("iron-after", "--each", "25g", "--people", "2", "--start", "2026-06-13T09:00").get("clock");
+        String lifted = clock.valueStream().filter(due -> due.get("kind").asString().equals("lift")).findFirst().orElseThrow()
+                .get("at").asString();
+        assertEquals("2026-06-13T11:00", lifted);
+        String told = said("iron-after", "--each", "25g", "--people", "2", "--start", "2026-06-13T09:00");
+        assertTrue(told.contains("The last needles come out of a bath 13 June 2026, 11:00"), told);
+    }
+
+    /** 0.36 g are 36 mL of the 1 % that the balance asks for, and 3.6 mL of the 10 % that the class gets. */
+    @Test
+    void whatComesAsASolutionAsksForNoOtherStock() {
+        method("fixed", "bath: {vessel: wide-pan, water: 2 L, dye: [{is: rain-blue, amount: 20 mL}]}\n"
+                + "after: [{water: 30 mL, with: [{is: fixer, amount: 0.36 g}]}]\n");
+        String told = said("fixed", "--each", "25g", "--people", "2");
+        assertTrue(told.contains("3.6 mL of 10 % stock"), told);
+        assertFalse(told.contains("it would take"), told);
+        assertTrue(said("fixed", "--each", "50g").contains("Of “Fixer” it would take 36 mL of stock"), "alone she weighs it");
+        JsonNode stock = planned("fixed", "--each", "25g", "--people", "2").get("methods").get(0).get("whole").get("after")
+                .get(0).get("with").get(0).get("stock");
+        assertEquals(10, stock.get("percent").asDouble());
+        assertEquals(3.6, stock.get("ml").asDouble(), 1e-9);
+        assertFalse(stock.get("to_make").asBoolean());
+    }
+
+    /** Whoever reads the data is warned as whoever reads the sheet is. */
+    @Test
+    void theDataWarnAsTheSheetDoes() {
+        notebook.with("dyes/brick.md", "---\ntitle: Brick\nkind: dye\nform: powder\npack: {holds: 20 g}\n"
+                        + "bought: [{on: 2026-01-01, packs: 1}]\n---\n")
+                .with("days/2026-05-09/pot.md", "---\nneedles: {lot: plenty, weight: 40 g}\n"
+                        + "bath: {water: 2 L, dye: [{is: brick, amount: a pinch}, {is: brick, amount: 5 g}]}\n---\n");
+        method("mad", "bath: {vessel: wide-pan, dye: [{is: brick, amount: 25 g}]}\n"
+                + "after: [{water: 2 mL, with: [{is: fixer, amount: 1 g}]}]\nheat: [{to: 80 °C}]\n");
+        String[] call = {"mad", "--each", "25g", "--people", "2"};
+        String told = said(call);
+        JsonNode plan = planned(call);
+        JsonNode method = plan.get("methods").get(0);
+        List<String> remarks = method.get("remarks").valueStream().map(JsonNode::asString).toList();
+        assertTrue(remarks.stream().anyMatch(remark -> remark.startsWith("Check this before anyone weighs it: Brick")),
+                remarks.toString());
+        assertTrue(remarks.stream().anyMatch(remark -> remark.startsWith("How much liquor it takes is not known")),
+                remarks.toString());
+        remarks.forEach(remark -> assertTrue(told.contains(remark.replace('\u202f', ' ')), remark));
+        assertTrue(method.get("overfull").asBoolean(), "10 mL of 10 % in 2 mL");
+        JsonNode brick = plan.get("needs").get(0);
+        assertTrue(brick.get("left").isNull(), "nobody knows the pinch");
+        assertEquals(15, brick.get("left_at_most").asDouble(), 1e-9);
+        assertEquals("g", brick.get("left_unit").asString());
+        assertEquals("[\"A\"]", plan.get("last").toString(), "nobody knows how long so much liquor takes to heat");
+        assertEquals("[]", plan.get("unplaced").toString());
+    }
+}
