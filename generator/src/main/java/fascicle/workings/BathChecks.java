@@ -23,10 +23,12 @@ final class BathChecks {
 
     private final Findings findings;
     private final HeatChecks heat;
+    private final AdditionChecks additions;
 
     BathChecks(Findings findings, Cover cover) {
         this.findings = findings;
         this.heat = new HeatChecks(findings, cover);
+        this.additions = new AdditionChecks(findings);
     }
 
     /**
@@ -51,6 +53,7 @@ final class BathChecks {
         waters(recipe);
         liquor(worked, bath.water());
         heat.check(recipe);
+        additions.check(recipe, whole);
         bath.ph().ifPresent(this::ph);
     }
 
