@@ -25,7 +25,7 @@ final class Checks {
         List<Missing> faulty = new ArrayList<>();
         BathChecks baths = new BathChecks(findings, workings.notebook().cover());
         VesselChecks vessels = new VesselChecks(findings);
-        AmountChecks amounts = new AmountChecks(recipes, findings);
+        AmountChecks amounts = new AmountChecks(findings);
         GlassChecks glasses = new GlassChecks(findings);
         GapChecks gaps = new GapChecks(recipes, findings);
         for (MethodWorking working : workings.methods()) {

@@ -31,7 +31,7 @@ final class VesselChecks {
     void check(String called, WorkedRecipe worked, Optional<Noted<Water>> water, Optional<Vessel> vessel, PotFigures pot,
             Place whole) {
         boolean said = water.filter(written -> measures(written, vessel)
-                || runsOver(written, worked.bath().liquor().total(), vessel)).isPresent();
+                || runsOver(most(written, worked.bath()), worked.bath().liquor().total(), vessel)).isPresent();
         if (!said && pot.isTooFull()) {
             Place place = water.map(Noted::place).filter(own -> own.file().equals(whole.file())).orElse(whole);
             findings.warning(place, "the bath of “" + called + "” fills "
@@ -61,7 +61,13 @@ final class VesselChecks {
         return height.isPresent();
     }
 
-    private boolean runsOver(Noted<Water> water, Magnitude liquor, Optional<Vessel> vessel) {
+    /** What most of the liquor is: the water, or what was poured in beside it. */
+    private static Noted<?> most(Noted<Water> water, Mixture bath) {
+        Optional<Noted<?>> part = bath.mostlyOf().flatMap(line -> line.part().amount());
+        return part.filter(unused -> water.value() instanceof Water.Poured).orElse(water);
+    }
+
+    private boolean runsOver(Noted<?> water, Magnitude liquor, Optional<Vessel> vessel) {
         Optional<Pot> pot = vessel.flatMap(Vessel::pot);
         if (pot.isEmpty() || !liquor.known() || liquor.orThrow() <= pot.get().brim()) {
             return false;
