@@ -2,7 +2,9 @@ package fascicle.workings;
 
 import fascicle.bath.Batch;
 import fascicle.bath.Magnitude;
+import fascicle.measure.Quantity;
 import fascicle.notebook.Findings;
+import fascicle.notebook.Kept;
 import fascicle.notebook.Method;
 import fascicle.notebook.Needles;
 import fascicle.notebook.Noted;
@@ -11,11 +13,20 @@ import fascicle.notebook.Place;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Whether amounts are such as one weighs out or pours. Of a plant any amount may be right. */
+/**
+ * Whether amounts are such as one weighs out, pours or keeps ({@code common practice, no source}). Of a plant any amount
+ * may be right.
+ */
 final class AmountChecks {
 
     private static final double ALL_OF_IT = 100;
     private static final double MOST_NEEDLES = 5000;
+
+    /** Dry needles weigh what they weighed, and scarcely twice that with all the glycerin that they take up. */
+    private static final double MOST_KEPT_DRY = 2;
+
+    /** Soaked needles carry their own weight or two of water, and as much again that has not dripped off. */
+    private static final double MOST_KEPT_DAMP = 5;
 
     private final Findings findings;
 
@@ -43,6 +54,22 @@ final class AmountChecks {
     /** Checks the weight that a method is for. */
     void weight(Method method) {
         method.forWeight().ifPresent(noted -> weight(noted.value().value(), noted.place()));
+    }
+
+    /** Checks what an entry says it kept against what it dyed. */
+    void kept(EntryWorking working) {
+        working.entry().kept().ifPresent(kept -> kept.weight().ifPresent(weight -> working.needles().grams()
+                .ifPresent(grams -> kept(weight, kept.how(), grams))));
+    }
+
+    private void kept(Noted<Quantity> weight, Optional<Noted<Kept.How>> how, double grams) {
+        double most = how.filter(noted -> noted.value() == Kept.How.DRY).isPresent() ? MOST_KEPT_DRY : MOST_KEPT_DAMP;
+        if (grams > 0 && weight.value().value() > most * grams) {
+            findings.warning(weight.place(), "“" + weight.written() + "” kept"
+                    + how.map(noted -> " " + noted.value().word()).orElse("") + " is "
+                    + Say.figure(weight.value().value() / grams) + " times the " + Say.weight(grams) + " of needles that were "
+                    + "dyed, more than the " + Say.figure(most) + " times that one expects at most; check both weights");
+        }
     }
 
     private void weight(double grams, Place place) {
