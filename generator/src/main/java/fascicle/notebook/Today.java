@@ -45,17 +45,28 @@ public final class Today {
     }
 
     /**
-     * The newest day on which something was dyed. A day counts once there is another within ten years of it, so that one
-     * wrong year does not carry stock and use-by dates off, and a maker who begins again after a long pause is believed
-     * from the second day on. Where no day has another so near, all count.
+     * The newest day on which something was dyed, of those that {@linkplain #soundDyeDays count}.
      *
      * @param notebook any notebook
      * @return the date; nothing where nothing was dyed yet
      */
     public static Optional<LocalDate> newestDyeDay(Notebook notebook) {
+        return soundDyeDays(notebook).stream().max(Comparator.naturalOrder());
+    }
+
+    /**
+     * The dye days by which stock is taken. A day counts once there is another within ten years of it, so that one wrong
+     * year does not carry pace and use-by dates off, and a maker who begins again after a long pause is believed from the
+     * second day on. Where no day has another so near, all count.
+     *
+     * @param notebook any notebook
+     * @return each once, in order
+     */
+    public static NavigableSet<LocalDate> soundDyeDays(Notebook notebook) {
         NavigableSet<LocalDate> days = dyeDays(notebook);
-        return days.stream().filter(day -> !isAlone(day, days)).max(Comparator.naturalOrder())
-                .or(() -> days.stream().max(Comparator.naturalOrder()));
+        NavigableSet<LocalDate> sound = days.stream().filter(day -> !isAlone(day, days))
+                .collect(Collectors.toCollection(TreeSet::new));
+        return sound.isEmpty() ? days : sound;
     }
 
     /**

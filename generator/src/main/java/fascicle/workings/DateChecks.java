@@ -38,8 +38,10 @@ final class DateChecks {
         notebook.lots().forEach(lot -> lot.gathered().ifPresent(date -> ahead("gathered", date, newest)));
         notebook.dyes().forEach(dye -> dye.bought().forEach(purchase -> purchase.on()
                 .ifPresent(date -> ahead("on", date, newest))));
-        notebook.entries().forEach(entry -> entry.kept().flatMap(Kept::since)
-                .ifPresent(date -> ahead("since", date, newest)));
+        // Of a dye day in a wrong year that alone is said.
+        notebook.entries().stream().filter(entry -> newest.filter(entry.date()::isAfter).isEmpty())
+                .flatMap(entry -> entry.kept().flatMap(Kept::since).stream())
+                .forEach(date -> ahead("since", date, newest));
         for (Entry entry : notebook.entries()) {
             entry.needles().lot().ifPresent(lot -> gathered(entry, lot));
             entry.needles().from().ifPresent(from -> earlier(entry, from, "the needles"));

@@ -99,8 +99,8 @@ final class GapChecks {
                 && !recipe.finish().contains(line) && !(extracted && recipe.bath().dye().contains(line))).forEach(line -> {
                     Place place = line.part().is().place();
                     boolean own = place.file().equals(entry.place().file());
-                    findings.warning(own ? place : entry.place(), "no amount of " + line.thing().called()
-                            + (own ? "" : " (" + place + ")") + "; what it comes to is not known; write how much it was "
+                    findings.warning(own ? place : entry.place(), "no amount of “" + line.thing().called()
+                            + (own ? "”" : "” (" + place + ")") + "; what it comes to is not known; write how much it was "
                             + "(about is welcome), or take the line out");
                 });
     }

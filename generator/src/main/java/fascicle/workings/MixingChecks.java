@@ -29,11 +29,15 @@ final class MixingChecks {
             boolean acidFirst = lines.indexOf(acid.get()) < lines.indexOf(alkali.get());
             Line later = acidFirst ? alkali.get() : acid.get();
             String said = acidFirst
-                    ? alkali.get().thing().called() + " is an alkali, and " + acid.get().thing().called() + ", an acid,"
-                    : acid.get().thing().called() + " is an acid, and " + alkali.get().thing().called() + ", an alkali,";
+                    ? called(alkali.get()) + " is an alkali, and " + called(acid.get()) + ", an acid,"
+                    : called(acid.get()) + " is an acid, and " + called(alkali.get()) + ", an alkali,";
             findings.warning(later.part().is().place(), said + " is in the same bath: they cancel each other out, and may "
                     + "foam up; leave one out, or give each a bath of its own");
         }
+    }
+
+    private static String called(Line line) {
+        return "“" + line.thing().called() + "”";
     }
 
     private static Optional<Line> first(List<Line> lines, Dye.Kind kind) {

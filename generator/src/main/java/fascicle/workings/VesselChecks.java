@@ -67,14 +67,15 @@ final class VesselChecks {
         return part.filter(unused -> water.value() instanceof Water.Poured).orElse(water);
     }
 
-    private boolean runsOver(Noted<?> water, Magnitude liquor, Optional<Vessel> vessel) {
+    private boolean runsOver(Noted<?> most, Magnitude liquor, Optional<Vessel> vessel) {
         Optional<Pot> pot = vessel.flatMap(Vessel::pot);
         if (pot.isEmpty() || !liquor.known() || liquor.orThrow() <= pot.get().brim()) {
             return false;
         }
-        findings.warning(water.place(), "“" + water.written() + "” makes " + Say.volume(liquor.orThrow())
+        findings.warning(most.place(), "“" + most.written() + "” makes " + Say.volume(liquor.orThrow())
                 + " of liquor, which cannot be: “" + vessel.orElseThrow().called() + "” holds "
-                + Say.volume(pot.get().brim()) + " to the brim; check the water, the weight of the needles, or the vessel");
+                + Say.volume(pot.get().brim()) + " to the brim; check " + (most.value() instanceof Water ? "the water" : "it")
+                + ", the weight of the needles, or the vessel");
         return true;
     }
 

@@ -54,10 +54,10 @@ class EntryFindingsTest {
     @Test
     void acidAndAlkaliInOneBath() {
         pot("bath: {water: 3 L, assistants: [{is: soda, amount: 5 g}, {is: white-vinegar, amount: 60 mL}]}");
-        found("days/2026-05-09/pot.md:3:63: warning: White vinegar is an acid, and Washing soda, an alkali, is in the same "
+        found("days/2026-05-09/pot.md:3:63: warning: “White vinegar” is an acid, and “Washing soda”, an alkali, is in the same "
                 + "bath: they cancel each other out, and may foam up; leave one out, or give each a bath of its own");
         pot("presoak: {water: 3 L, with: [{is: white-vinegar, amount: 60 mL}, {is: soda, amount: 5 g}]}");
-        found("days/2026-05-09/pot.md:3:71: warning: Washing soda is an alkali, and White vinegar, an acid, is in the same "
+        found("days/2026-05-09/pot.md:3:71: warning: “Washing soda” is an alkali, and “White vinegar”, an acid, is in the same "
                 + "bath: they cancel each other out, and may foam up; leave one out, or give each a bath of its own");
     }
 
@@ -74,9 +74,9 @@ class EntryFindingsTest {
     @Test
     void anAmountThatNobodyWrote() {
         pot("bath: {water: 3 L, dye: [{is: brick}], assistants: [{is: salt}]}");
-        found("days/2026-05-09/pot.md:3:31: warning: no amount of Brick; what it comes to is not known; write how much it was "
+        found("days/2026-05-09/pot.md:3:31: warning: no amount of “Brick”; what it comes to is not known; write how much it was "
                         + "(about is welcome), or take the line out",
-                "days/2026-05-09/pot.md:3:58: warning: no amount of Table salt; what it comes to is not known; write how much "
+                "days/2026-05-09/pot.md:3:58: warning: no amount of “Table salt”; what it comes to is not known; write how much "
                         + "it was (about is welcome), or take the line out");
     }
 
@@ -85,7 +85,7 @@ class EntryFindingsTest {
         notebook.with("methods/open.md", "---\nfor: 50 g\nbath: {ratio: 60, dye: [{is: brick}]}\n---\n");
         found();
         pot("method: open");
-        found("days/2026-05-09/pot.md:2:1: warning: no amount of Brick (methods/open.md:3:30); what it comes to is not known; "
+        found("days/2026-05-09/pot.md:2:1: warning: no amount of “Brick” (methods/open.md:3:30); what it comes to is not known; "
                 + "write how much it was (about is welcome), or take the line out");
     }
 
@@ -103,6 +103,8 @@ class EntryFindingsTest {
         found("days/2062-11-24/pot.md:2:1: warning: this dye day, 2062-11-24, comes 36 years after the dye day before it, "
                 + "2026-06-09, and does not count as today; check the year");
         assertEquals(Optional.of(LocalDate.parse("2026-06-09")), today());
+        notebook.with("days/2062-11-24/pot.md", "---\nneedles: {weight: 45 g}\nkept: {weight: 41 g, since: 2062-11-25}\n---\n");
+        assertEquals(1, proofed().size(), "what was kept of that day has the same year");
         day("2062-11-25");
         assertEquals(1, proofed().size());
         assertEquals(Optional.of(LocalDate.parse("2062-11-25")), today(), "two such days are no slip");

@@ -61,7 +61,7 @@ class LiquidFindingsTest {
     void norAtTheWaterOfAPotThatRunsOver() {
         pot("bath: {vessel: wide-pan, water: 7 L, assistants: [{is: white-vinegar, amount: 8 L}]}");
         found("days/2026-05-09/pot.md:3:79: warning: “8 L” makes 15 L of liquor, which cannot be: “wide-pan” holds 11.08 L to "
-                + "the brim; check the water, the weight of the needles, or the vessel");
+                + "the brim; check it, the weight of the needles, or the vessel");
     }
 
     /** A jar of a litre in which a sample of 5 g lies. */
