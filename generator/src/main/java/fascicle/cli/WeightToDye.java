@@ -5,7 +5,7 @@ import fascicle.measure.Kitchen;
 import fascicle.measure.Quantity;
 import fascicle.measure.UnreadableQuantity;
 
-/** A weight of dry needles as a call names it. */
+/** A weight of dry needles as a call names it; an exact one, as on a page's own form. */
 final class WeightToDye {
 
     /** A ton, beyond which nobody dyes and figures lose their sense. */
@@ -13,10 +13,15 @@ final class WeightToDye {
 
     private WeightToDye() {}
 
-    /** The weight in g; a wrong call where it is none. */
+    /** The weight in g; a wrong call where it is none, or a rough one. */
     static double grams(String written, Kitchen kitchen) {
         try {
-            double grams = Quantity.read(written, Dimension.MASS, kitchen).value();
+            Quantity weight = Quantity.read(written, Dimension.MASS, kitchen);
+            if (weight.about()) {
+                throw new WrongCall("“" + written + "” is rough, and a weight to work out is exact; write it without “about”, "
+                        + "such as 50 g.");
+            }
+            double grams = weight.value();
             if (grams > 0 && grams <= MOST) {
                 return grams;
             }

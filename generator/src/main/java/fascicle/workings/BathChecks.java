@@ -1,6 +1,7 @@
 package fascicle.workings;
 
 import fascicle.bath.Liquor;
+import fascicle.bath.Magnitude;
 import fascicle.measure.Quantity;
 import fascicle.notebook.Bath;
 import fascicle.notebook.Cover;
@@ -11,6 +12,7 @@ import fascicle.notebook.Recipe;
 import fascicle.notebook.Water;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Whether baths can be, and whether their water, heat and acidity are as such baths are. */
 final class BathChecks {
@@ -23,10 +25,12 @@ final class BathChecks {
 
     private final Findings findings;
     private final HeatChecks heat;
+    private final AdditionChecks additions;
 
     BathChecks(Findings findings, Cover cover) {
         this.findings = findings;
         this.heat = new HeatChecks(findings, cover);
+        this.additions = new AdditionChecks(findings);
     }
 
     /**
@@ -43,14 +47,16 @@ final class BathChecks {
         if (worked.bath().liquor().impossible()) {
             impossible("“" + called + "”", worked.bath().liquor(), place);
         } else {
-            worked.bath().ratio().value().ifPresent(ratio -> ratio(ratio, bath.water(), place));
+            worked.bath().ratio().value().ifPresent(ratio -> ratio(ratio, worked.bath(), bath.water(), place));
         }
+        dry(recipe, worked);
         soaks("presoak", worked.presoak().stream().toList(), whole);
         soaks("treatment before the bath", worked.before(), whole);
         soaks("treatment after the bath", worked.after(), whole);
         waters(recipe);
         liquor(worked, bath.water());
         heat.check(recipe);
+        additions.check(recipe, whole);
         bath.ph().ifPresent(this::ph);
     }
 
@@ -70,11 +76,35 @@ final class BathChecks {
                 .forEach(liquor -> impossible("the " + what, liquor, whole));
     }
 
-    private void ratio(double ratio, Optional<Noted<Water>> water, Place place) {
-        if (ratio < LEAST_RATIO || ratio > MOST_RATIO) {
+    /** Where another liquid floods the bath, that is said of its amount, and the water is not to blame. */
+    private void ratio(double ratio, Mixture bath, Optional<Noted<Water>> water, Place place) {
+        if (ratio < LEAST_RATIO || ratio > MOST_RATIO && !bath.isFlooded()) {
             findings.warning(place, written(water) + "gives " + Say.figure(ratio) + " mL of liquor to a gram of needles, "
                     + "where " + Say.figure(LEAST_RATIO) + " to " + Say.figure(MOST_RATIO)
                     + " is usual; check the water and the weight");
+        }
+    }
+
+    private void dry(Recipe recipe, WorkedRecipe worked) {
+        dry(recipe.presoak().stream().map(Recipe.Presoak::water).toList(), worked.presoak().stream().toList());
+        dry(recipe.before().stream().map(Recipe.Treatment::water).toList(), worked.before());
+        dry(recipe.after().stream().map(Recipe.Treatment::water).toList(), worked.after());
+        recipe.bath().extract().flatMap(Bath.Extract::water).ifPresent(water -> dry(water, Magnitude.ZERO));
+        Mixture bath = worked.bath();
+        recipe.bath().water().filter(water -> water.value() instanceof Water.Poured && !bath.ratio().known())
+                .ifPresent(water -> dry(water.map(poured -> ((Water.Poured) poured).volume()), bath.liquor().total()));
+    }
+
+    private void dry(List<Optional<Noted<Quantity>>> waters, List<Soak> soaks) {
+        IntStream.range(0, waters.size()).forEach(index -> waters.get(index)
+                .ifPresent(water -> dry(water, soaks.get(index).mixture().liquor().total())));
+    }
+
+    /** No water is no mistake in a bath of something else. */
+    private void dry(Noted<Quantity> water, Magnitude liquor) {
+        if (water.value().value() <= 0 && liquor.known() && liquor.orThrow() <= 0) {
+            findings.warning(water.place(), "“water: " + water.written() + "” is no water; write how much it was (about is "
+                    + "welcome), or leave it out");
         }
     }
 

@@ -25,7 +25,8 @@ final class Checks {
         List<Missing> faulty = new ArrayList<>();
         BathChecks baths = new BathChecks(findings, workings.notebook().cover());
         VesselChecks vessels = new VesselChecks(findings);
-        AmountChecks amounts = new AmountChecks(recipes, findings);
+        AmountChecks amounts = new AmountChecks(findings);
+        MixingChecks mixing = new MixingChecks(findings);
         GlassChecks glasses = new GlassChecks(findings);
         GapChecks gaps = new GapChecks(recipes, findings);
         for (MethodWorking working : workings.methods()) {
@@ -36,6 +37,7 @@ final class Checks {
                     working.pot(), method.place());
             amounts.check(recipe);
             amounts.weight(method);
+            mixing.check(recipe);
             gaps.check(method, recipe);
         }
         for (EntryWorking working : workings.entries()) {
@@ -47,6 +49,8 @@ final class Checks {
                     working.pot(), entry.place());
             amounts.check(recipe);
             amounts.weight(working);
+            amounts.kept(working);
+            mixing.check(recipe);
             gaps.check(working, recipe);
             glasses.check(working);
             List<String> why = findings.errorsSince(mark).stream().map(Finding::message).toList();

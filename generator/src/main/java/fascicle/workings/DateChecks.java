@@ -5,12 +5,16 @@ import fascicle.notebook.Findings;
 import fascicle.notebook.Ids;
 import fascicle.notebook.Kept;
 import fascicle.notebook.NeedleLot;
+import fascicle.notebook.Note;
 import fascicle.notebook.Notebook;
 import fascicle.notebook.Noted;
 import fascicle.notebook.Today;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Whether things happened one after the other. */
 final class DateChecks {
@@ -30,11 +34,14 @@ final class DateChecks {
     /** Checks every entry, lot and purchase. */
     void check() {
         Optional<LocalDate> newest = Today.newestDyeDay(notebook);
+        years(newest);
         notebook.lots().forEach(lot -> lot.gathered().ifPresent(date -> ahead("gathered", date, newest)));
         notebook.dyes().forEach(dye -> dye.bought().forEach(purchase -> purchase.on()
                 .ifPresent(date -> ahead("on", date, newest))));
-        notebook.entries().forEach(entry -> entry.kept().flatMap(Kept::since)
-                .ifPresent(date -> ahead("since", date, newest)));
+        // Of a dye day in a wrong year that alone is said.
+        notebook.entries().stream().filter(entry -> newest.filter(entry.date()::isAfter).isEmpty())
+                .flatMap(entry -> entry.kept().flatMap(Kept::since).stream())
+                .forEach(date -> ahead("since", date, newest));
         for (Entry entry : notebook.entries()) {
             entry.needles().lot().ifPresent(lot -> gathered(entry, lot));
             entry.needles().from().ifPresent(from -> earlier(entry, from, "the needles"));
@@ -53,6 +60,30 @@ final class DateChecks {
             findings.warning(date.place(), "“" + key + ": " + date.written() + "” is more than a year after the newest dye "
                     + "day, " + newest.orElseThrow() + ", and does not count as today; check the year");
         }
+    }
+
+    /** Between two dye days that lie far apart one year may be wrong: that of a day that stands alone, or the later. */
+    private void years(Optional<LocalDate> newest) {
+        NavigableSet<LocalDate> days = Today.dyeDays(notebook);
+        for (LocalDate day : days) {
+            LocalDate before = days.lower(day);
+            if (before != null && Today.isLongPause(before, day)) {
+                String years = ChronoUnit.YEARS.between(before, day) + " years ";
+                if (Today.isAlone(before, days) && !Today.isAlone(day, days)) {
+                    year(before, years + "before the next one, " + day);
+                } else {
+                    year(day, years + "after the dye day before it, " + before
+                            + (newest.filter(day::isAfter).isPresent() ? ", and does not count as today" : ""));
+                }
+            }
+        }
+    }
+
+    private void year(LocalDate day, String howFar) {
+        Stream.concat(notebook.entries().stream().filter(entry -> entry.date().equals(day)).map(Entry::place),
+                notebook.days().stream().filter(notes -> notes.date().equals(day)).flatMap(notes -> notes.notes().stream())
+                        .map(Note::place)).findFirst().ifPresent(place ->
+                findings.warning(place, "this dye day, " + day + ", comes " + howFar + "; check the year"));
     }
 
     private void gathered(Entry entry, Noted<String> named) {

@@ -4,6 +4,7 @@ import fascicle.bath.Batch;
 import fascicle.bath.Dose;
 import fascicle.bath.Liquor;
 import fascicle.bath.Magnitude;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -107,6 +108,22 @@ record Mixture(Magnitude needles, Magnitude ratio, Magnitude standing, Liquor li
     Mixture unknown() {
         return new Mixture(Magnitude.UNKNOWN, Magnitude.UNKNOWN, Magnitude.UNKNOWN, Liquor.UNKNOWN, Magnitude.ZERO,
                 dye.stream().map(Line::unknown).toList(), others.stream().map(Line::unknown).toList(), Optional.empty());
+    }
+
+    /** Whether there is more of a liquid in it than anyone pours. */
+    boolean isFlooded() {
+        return Stream.concat(dye.stream().map(line -> Absurdity.flood(line, batch(), true)),
+                others.stream().map(line -> Absurdity.flood(line, batch(), false))).anyMatch(Optional::isPresent);
+    }
+
+    /** The liquid part of which there is most, and more than water. */
+    Optional<Line> mostlyOf() {
+        double poured = liquor.water().value().orElse(Double.POSITIVE_INFINITY);
+        return lines().stream().filter(line -> volume(line) > poured).max(Comparator.comparingDouble(this::volume));
+    }
+
+    private double volume(Line line) {
+        return line.dose().liquid() ? line.dose().millilitresIn(batch()).value().orElse(0) : 0;
     }
 
     /** The figures of a dyebath. */

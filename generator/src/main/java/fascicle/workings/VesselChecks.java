@@ -31,7 +31,7 @@ final class VesselChecks {
     void check(String called, WorkedRecipe worked, Optional<Noted<Water>> water, Optional<Vessel> vessel, PotFigures pot,
             Place whole) {
         boolean said = water.filter(written -> measures(written, vessel)
-                || runsOver(written, worked.bath().liquor().total(), vessel)).isPresent();
+                || runsOver(most(written, worked.bath()), worked.bath().liquor().total(), vessel)).isPresent();
         if (!said && pot.isTooFull()) {
             Place place = water.map(Noted::place).filter(own -> own.file().equals(whole.file())).orElse(whole);
             findings.warning(place, "the bath of “" + called + "” fills "
@@ -61,14 +61,21 @@ final class VesselChecks {
         return height.isPresent();
     }
 
-    private boolean runsOver(Noted<Water> water, Magnitude liquor, Optional<Vessel> vessel) {
+    /** What most of the liquor is: the water, or what was poured in beside it. */
+    private static Noted<?> most(Noted<Water> water, Mixture bath) {
+        Optional<Noted<?>> part = bath.mostlyOf().flatMap(line -> line.part().amount());
+        return part.filter(unused -> water.value() instanceof Water.Poured).orElse(water);
+    }
+
+    private boolean runsOver(Noted<?> most, Magnitude liquor, Optional<Vessel> vessel) {
         Optional<Pot> pot = vessel.flatMap(Vessel::pot);
         if (pot.isEmpty() || !liquor.known() || liquor.orThrow() <= pot.get().brim()) {
             return false;
         }
-        findings.warning(water.place(), "“" + water.written() + "” makes " + Say.volume(liquor.orThrow())
+        findings.warning(most.place(), "“" + most.written() + "” makes " + Say.volume(liquor.orThrow())
                 + " of liquor, which cannot be: “" + vessel.orElseThrow().called() + "” holds "
-                + Say.volume(pot.get().brim()) + " to the brim; check the water, the weight of the needles, or the vessel");
+                + Say.volume(pot.get().brim()) + " to the brim; check " + (most.value() instanceof Water ? "the water" : "it")
+                + ", the weight of the needles, or the vessel");
         return true;
     }
 

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -53,6 +54,15 @@ class ScaleTest {
 
     private static String plain(String text) {
         return text.replace('\u202f', ' ');
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"about 50 g", "~50g"})
+    void aWeightToWorkOutIsExact(String rough) {
+        Call call = scale("2026-05-09-pot", rough);
+        assertEquals(2, call.status());
+        assertTrue(call.err().contains("“" + rough + "” is rough, and a weight to work out is exact; write it without “about”, "
+                + "such as 50 g."), call.err());
     }
 
     @Test

@@ -189,6 +189,17 @@ class StockTest {
         assertIs(50.5, dye("brick").lasts());
     }
 
+    /** The same 101 days; a year written wrong on either side leaves their pace as it is: 16 − 12 = 4 g last 40.4 days. */
+    @Test
+    void aYearWrittenWrongDoesNotSpoilThePace() {
+        room.thing(new Label("brick").kind(Dye.Kind.DYE).form(Dye.Form.POWDER).pack("16 g", 1));
+        room.entry("2026-03-01-a").weighing("45 g").dye("brick", "10 g");
+        room.entry("2026-06-09-c").weighing("45 g");
+        room.entry("2062-06-09-d").weighing("45 g").dye("brick", "1 g");
+        room.entry("1926-06-09-e").weighing("45 g").dye("brick", "1 g");
+        assertIs(40.4, dye("brick").lasts());
+    }
+
     /** 43 − 20 − 8 = 15 g; another 8 g leave 7 g, less than 8 g, though at 16 g a year they last 159 days. */
     @Test
     void lessThanTheSmallestBatchTookIsRunningOut() {

@@ -17,6 +17,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -24,6 +25,7 @@ import java.util.function.Function;
 public final class Stocktaking {
 
     private final Optional<LocalDate> today;
+    private final NavigableSet<LocalDate> dyeDays;
     private final long days;
     private final Map<String, Supply> lots = new HashMap<>();
     private final Map<String, Supply> dyes = new HashMap<>();
@@ -35,7 +37,8 @@ public final class Stocktaking {
         Notebook notebook = workings.notebook();
         List<EntryWorking> entries = workings.entries();
         today = Today.of(notebook);
-        days = today.map(day -> days(day, entries)).orElse(0L);
+        dyeDays = Today.soundDyeDays(notebook);
+        days = today.map(day -> days(day, dyeDays)).orElse(0L);
         Map<String, List<EntryWorking>> fromLots = new HashMap<>();
         Map<String, List<EntryWorking>> overdyed = new HashMap<>();
         Map<String, List<Taking>> takings = new HashMap<>();
@@ -163,12 +166,13 @@ public final class Stocktaking {
 
     /** Whether an entry lies in the days whose pace is told. */
     private boolean isLate(Entry entry) {
-        return today.filter(day -> entry.date().isAfter(day.minusDays(days))).isPresent();
+        return dyeDays.contains(entry.date())
+                && today.filter(day -> entry.date().isAfter(day.minusDays(days))).isPresent();
     }
 
     /** A year, or the days since the first dye day where those are fewer. */
-    private static long days(LocalDate today, List<EntryWorking> entries) {
-        return entries.stream().map(entry -> entry.entry().date()).min(LocalDate::compareTo)
+    private static long days(LocalDate today, NavigableSet<LocalDate> dyeDays) {
+        return dyeDays.stream().findFirst()
                 .map(first -> Math.min(Supply.YEAR, ChronoUnit.DAYS.between(first, today) + 1)).orElse(0L);
     }
 
