@@ -81,7 +81,9 @@ class ClassDayTest {
         String told = said("iron-twice", "--each", "25g", "--people", "2");
         assertTrue(told.contains("Iron water, Iron, before the dyebath: 10 mL"), told);
         assertTrue(told.contains("Iron water, Iron, after the dyebath: 40 mL"), told);
-        assertTrue(told.contains("A vessel for iron-twice: Iron, after the dyebath, 2040 mL"), told);
+        assertTrue(told.contains("A vessel for each pot of iron-twice: Iron, after the dyebath, 2040 mL"), told);
+        assertEquals(2, told.split("Out of the bath: Iron", -1).length - 1, "twice into iron, twice out of it: " + told);
+        assertFalse(told.contains("A, A"), told);
         assertTrue(Call.of("scale", notebook.folder(), "iron-twice", "--needles", "50g").ends(0).out()
                 .replace('\u202f', ' ').contains("""
                         Iron, before the dyebath

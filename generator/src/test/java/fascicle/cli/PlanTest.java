@@ -438,6 +438,38 @@ class PlanTest {
         assertTrue(refused.out().contains("blue-stone: nothing is known of it"), refused.out());
     }
 
+    /** Work that begins at 9:00: 1 h of soaking, 2 h 30 min of heat and 3 h of cooling end at 15:30; a day is for drying. */
+    @Test
+    void withoutAStartTheDaysOfTheWorkAreNumbered() {
+        String told = plan("class-brick", "--each", "15g", "--people", "8").out();
+        assertTrue(told.contains("By the clock, for work that begins at 9:00"), told);
+        assertTrue(told.contains("day 1, 9:00  A: Needles into the presoak."), told);
+        assertTrue(told.contains("The last needles come out of a bath day 1, 15:30"), told);
+        assertTrue(told.contains("day 4, 15:30  A: If any needles are still damp"), told);
+    }
+
+    @Test
+    void thoseUnderEighteenStandBackFromTheStove() throws IOException {
+        WrittenNotebook.empty(notebook).with("dyes/brick.md",
+                "---\ntitle: Brick\nkind: dye\nform: powder\nlabel: {says: []}\n---\n");
+        Path target = folder.resolve("minors");
+        plan("class-brick", "--each", "15g", "--people", "8", "--minors", "--to", target.toString()).ends(0);
+        String slip = Jsoup.parse(Files.readString(target.resolve("slip.html"))).text().replace('\u202f', ' ');
+        assertTrue(slip.contains("Stand back from the stove: the teacher does what is done there"), slip);
+        assertTrue(slip.contains("Bath on the stove, needles in (the teacher). Heat to 88 °C (the teacher)."), slip);
+        assertTrue(slip.contains("Heat off (the teacher)."), slip);
+        assertTrue(slip.contains("Out of the bath. Rinse. Dry."), "cool needles are theirs: " + slip);
+        assertFalse(plan("class-brick", "--each", "15g", "--people", "8").out().contains("(the teacher)"));
+    }
+
+    /** 18 bundles of 15 g in a pan that takes eight: six in each of three, 90 g with 104 mL/g of presoak, 9360 mL. */
+    @Test
+    void everyPotHasItsOwnBin() {
+        String told = plan("class-brick", "--each", "15g", "--people", "18").out().replace('\u202f', ' ');
+        assertTrue(told.contains("A presoak bin for each pot of Brick for a class, 3 × 9360 mL"), told);
+        assertTrue(told.contains("From the shelf, with their packs: White vinegar, Brick, Table salt"), told);
+    }
+
     @Test
     void wrongCallsSaySo() {
         plan("class-brik", "--each", "15g").ends(1).says("did you mean “class-brick”?");

@@ -10,15 +10,20 @@ import fascicle.notebook.NeedleLot;
 import fascicle.notebook.Noted;
 import fascicle.notebook.Vessel;
 import fascicle.workings.Measuring;
+import fascicle.workings.Scaled;
 import fascicle.workings.SoakFigures;
 import fascicle.workings.plan.Batch;
 import fascicle.workings.plan.DayPlan;
 import fascicle.workings.plan.LotNeed;
+import fascicle.workings.plan.Need;
+import fascicle.workings.plan.PotGroup;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** What to lay out for a planned day, line by line ({@code common practice, no source}). */
 final class LayingOut {
@@ -43,6 +48,7 @@ final class LayingOut {
         needles();
         vessels();
         plan.batches().forEach(this::bin);
+        things();
         say("lay-out.tags", plan.bundles());
         gear();
         return List.copyOf(lines);
@@ -105,20 +111,45 @@ final class LayingOut {
     }
 
     private void bin(Batch batch) {
-        batch.whole().presoak().ifPresent(bin -> lines.add(figures.amount(bin.liquorMl(), "ml", bin.about())
-                .map(holds -> words.say("lay-out.bin", batch.chosen().called(), holds))
-                .orElseGet(() -> words.say("lay-out.bin-unknown", batch.chosen().called()))));
+        if (batch.whole().presoak().isPresent()) {
+            lines.add(holding(batch, scaled -> scaled.presoak().orElseThrow())
+                    .map(holds -> words.say("lay-out.bin", batch.chosen().called(), holds))
+                    .orElseGet(() -> words.say("lay-out.bin-unknown", batch.chosen().called())));
+        }
         StepNames names = StepNames.of(batch.whole().before().stream().map(SoakFigures::as).toList(),
                 batch.whole().after().stream().map(SoakFigures::as).toList(), words);
-        treatments(batch, names.before(), batch.whole().before());
-        treatments(batch, names.after(), batch.whole().after());
+        treatments(batch, names.before(), Scaled::before);
+        treatments(batch, names.after(), Scaled::after);
     }
 
-    private void treatments(Batch batch, List<String> names, List<SoakFigures> baths) {
-        for (int i = 0; i < baths.size(); i++) {
+    private void treatments(Batch batch, List<String> names, Function<Scaled, List<SoakFigures>> baths) {
+        for (int i = 0; i < names.size(); i++) {
+            int place = i;
             String name = names.get(i);
-            figures.amount(baths.get(i).liquorMl(), "ml", baths.get(i).about())
+            holding(batch, scaled -> baths.apply(scaled).get(place))
                     .ifPresent(holds -> say("lay-out.treatment", name, batch.chosen().called(), holds));
+        }
+    }
+
+    /** What a bath beside the dyebath holds in each pot, pots of one size together. */
+    private Optional<String> holding(Batch batch, Function<Scaled, SoakFigures> bath) {
+        List<String> sizes = new ArrayList<>();
+        for (PotGroup group : batch.groups()) {
+            SoakFigures soak = bath.apply(group.scaled());
+            Optional<String> holds = figures.amount(soak.liquorMl(), "ml", soak.about());
+            if (holds.isEmpty()) {
+                return Optional.empty();
+            }
+            sizes.add(batch.pots() == 1 ? holds.get() : words.say("lay-out.some-of", group.pots(), holds.get()));
+        }
+        return Optional.of(String.join(words.say("pieces"), sizes));
+    }
+
+    /** Everything that is used, so that it is found before the water is hot. */
+    private void things() {
+        String things = plan.needs().stream().map(Need::called).collect(Collectors.joining(words.say("pieces")));
+        if (!things.isEmpty()) {
+            say("lay-out.things", things);
         }
     }
 
@@ -135,9 +166,10 @@ final class LayingOut {
         if (plan.uses().hot()) {
             say("lay-out.stove");
         }
-        if (!plan.uses().salts().isEmpty()) {
-            say("lay-out.metal");
-        }
+        say("lay-out.aprons");
+        say("lay-out.rinse");
+        say("lay-out.dry", plan.bundles());
+        say(plan.uses().salts().isEmpty() ? "lay-out.spent" : "lay-out.metal");
         String balance = measuring.balance().stream()
                 .mapToObj(step -> figures.amount(step, "g", false)).findFirst().orElse("");
         lines.add(balance.isEmpty() ? words.say("lay-out.measures") : words.say("lay-out.measures-with", balance));

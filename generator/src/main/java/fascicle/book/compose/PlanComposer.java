@@ -32,7 +32,7 @@ public final class PlanComposer {
         this.workings = workings;
         this.plan = plan;
         this.words = words;
-        this.hours = new PlannedHours(plan.schedule(), words, doings);
+        this.hours = new PlannedHours(plan, words, doings);
         this.style = style;
     }
 

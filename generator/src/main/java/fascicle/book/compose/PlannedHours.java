@@ -4,8 +4,10 @@ import fascicle.book.figures.Figures;
 import fascicle.book.gist.Doings;
 import fascicle.book.page.PlanPage;
 import fascicle.book.words.Words;
+import fascicle.workings.clock.Clock;
 import fascicle.workings.clock.Schedule;
 import fascicle.workings.clock.Stage;
+import fascicle.workings.plan.DayPlan;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -27,12 +29,13 @@ final class PlannedHours {
     private static final double SECONDS = 60;
 
     private final Schedule schedule;
+    private final boolean minors;
     private final Words words;
     private final Figures figures;
     private final Doings doings;
 
-    /** What several pots may be asked for together; at a time that nobody knows only what is said of one pot. */
-    private record Asked(OptionalDouble time, Optional<String> pot, Stage.Kind kind, String doing, OptionalDouble until) {}
+    /** What several pots may be asked for together; at a time that nobody knows each stands by itself, at its place. */
+    private record Asked(OptionalDouble time, int place, Stage.Kind kind, String doing, OptionalDouble until) {}
 
     /** What is done in some pots at one time, one thing after the other; the last may go on. */
     private record Line(List<String> pots, List<Schedule.Due> dues) {
@@ -51,8 +54,9 @@ final class PlannedHours {
         }
     }
 
-    PlannedHours(Schedule schedule, Words words, Doings doings) {
-        this.schedule = schedule;
+    PlannedHours(DayPlan plan, Words words, Doings doings) {
+        this.schedule = plan.schedule();
+        this.minors = plan.ask().minors();
         this.words = words;
         this.figures = new Figures(words);
         this.doings = doings;
@@ -84,10 +88,21 @@ final class PlannedHours {
                 });
     }
 
-    /** An hour after its date, where that is known. */
+    /** An hour after its day. */
     private String dated(double minutes, String hour) {
-        return schedule.at(minutes).map(time -> words.say("plan.day-and-hour", figures.date(time.toLocalDate()), hour))
-                .orElse(hour);
+        return words.say("plan.day-and-hour", day(minutes), hour);
+    }
+
+    /** The date, or where nobody said when work begins, which day of the work it is. */
+    private String day(double minutes) {
+        return schedule.at(minutes).map(time -> figures.date(time.toLocalDate()))
+                .orElseGet(() -> words.say("plan.day", time(minutes).toLocalDate().getDayOfMonth()));
+    }
+
+    /** A local time; of work that nobody said when it begins, in a month that begins with it. */
+    private LocalDateTime time(double minutes) {
+        return schedule.at(minutes).orElseGet(() -> LocalDate.of(1, 1, 1).atTime(Clock.USUAL_START)
+                .plusSeconds(StrictMath.round(minutes * SECONDS)));
     }
 
     /** What the times rest on. */
@@ -115,7 +130,7 @@ final class PlannedHours {
 
     /** Whether somebody would have to stand at the stove when others sleep: from 22:00 to 6:00. */
     private boolean isAtNight(Schedule.Due due) {
-        return due.stage().kind().byHand() && due.from().stream().mapToObj(schedule::at).flatMap(Optional::stream)
+        return due.stage().kind().byHand() && due.from().stream().mapToObj(this::time)
                 .anyMatch(time -> time.getHour() >= NIGHT || time.getHour() < MORNING);
     }
 
@@ -126,26 +141,31 @@ final class PlannedHours {
     /** What several pots ask for at the same time stands in one line, and so does what one pot asks for at one time. */
     private List<PlanPage.Due> told(List<Schedule.Due> due) {
         List<PlanPage.Due> told = new ArrayList<>();
-        Optional<LocalDate> day = Optional.empty();
+        Optional<String> day = Optional.empty();
         for (Line line : lines(due)) {
-            Optional<LocalDate> date = time(line.first()).stream().mapToObj(schedule::at).flatMap(Optional::stream)
-                    .map(LocalDateTime::toLocalDate).findFirst();
+            Optional<String> now = time(line.first()).stream().mapToObj(this::day).findFirst();
             String hour = hour(line.first());
-            String when = date.isPresent() && !date.equals(day)
-                    ? words.say("plan.day-and-hour", figures.date(date.get()), hour) : hour;
-            day = date.isPresent() ? date : day;
+            String when = now.isPresent() && !now.equals(day) ? words.say("plan.day-and-hour", now.get(), hour) : hour;
+            day = now.isPresent() ? now : day;
             told.add(new PlanPage.Due(when, String.join(words.say("pieces"), line.pots()), line.dues().stream()
-                    .map(one -> words.say("sentence", doings.say(one.stage()))).collect(Collectors.joining(" ")),
+                    .map(one -> words.say("sentence", doing(one.stage()))).collect(Collectors.joining(" ")),
                     length(line.dues().get(line.dues().size() - 1))));
         }
         return List.copyOf(told);
     }
 
+    /** What is done; where there are minors, it says what only the teacher does. */
+    private String doing(Stage stage) {
+        return minors && stage.isAtTheStove() ? words.say("plan.by-teacher", doings.say(stage)) : doings.say(stage);
+    }
+
     private List<Line> lines(List<Schedule.Due> due) {
         Map<Asked, List<Schedule.Due>> alike = new LinkedHashMap<>();
-        due.forEach(one -> alike.computeIfAbsent(new Asked(time(one),
-                time(one).isPresent() ? Optional.empty() : Optional.of(one.pot()), one.stage().kind(),
-                doings.say(one.stage()), one.until()), unused -> new ArrayList<>()).add(one));
+        for (int place = 0; place < due.size(); place++) {
+            Schedule.Due one = due.get(place);
+            alike.computeIfAbsent(new Asked(time(one), time(one).isPresent() ? -1 : place, one.stage().kind(),
+                    doings.say(one.stage()), one.until()), unused -> new ArrayList<>()).add(one);
+        }
         List<Line> lines = new ArrayList<>();
         for (List<Schedule.Due> together : alike.values()) {
             Line line = new Line(together.stream().map(Schedule.Due::pot).toList(), List.of(together.get(0)));
@@ -177,7 +197,7 @@ final class PlannedHours {
     }
 
     private String when(double minutes) {
-        return schedule.at(minutes).map(PlannedHours::hour).orElseGet(() -> Figures.hours(minutes));
+        return hour(time(minutes));
     }
 
     /** Whether it is known to go on for a while. */

@@ -48,7 +48,8 @@ final class SlipComposer {
 
     private SlipPage.Slip slip(Batch batch, PotGroup group, String pot) {
         return new SlipPage.Slip(words.say("plan.lettered", pot, batch.chosen().called()), potLine.ofOne(group),
-                baths(batch, group), hours.of(pot), CautionWords.of(batch.uses(), words), tags(group));
+                baths(batch, group), words.say(plan.ask().minors() ? "slip.defer-minors" : "slip.defer"),
+                hours.of(pot), CautionWords.of(batch.uses(), words), tags(group));
     }
 
     /** What goes into one pot, bath by bath; a dye that is left open has a line to write it on. */
@@ -66,7 +67,8 @@ final class SlipComposer {
     }
 
     private Stream<String> dyeToWrite(Batch batch, BatchSheet.Bath bath) {
-        return bath.title().isEmpty() && batch.chosen().leavesDyeOpen() ? Stream.of(words.say("slip.dye")) : Stream.empty();
+        return bath.title().isEmpty() && batch.chosen().leavesDyeOpen()
+                ? Stream.of(words.say(plan.ask().isClass() ? "slip.dye-solution" : "slip.dye")) : Stream.empty();
     }
 
     private List<String> tags(PotGroup group) {

@@ -1,6 +1,7 @@
 package fascicle.workings.clock;
 
 import fascicle.notebook.HeatStep;
+import fascicle.notebook.Noted;
 import fascicle.notebook.Part;
 import fascicle.notebook.Recipe;
 import java.util.Optional;
@@ -98,6 +99,20 @@ public record Stage(Kind kind, Vat vat, Optional<Recipe.Purpose> purpose, Time f
      */
     public boolean isMoment() {
         return kind.byHand() && kind != Kind.SOAK;
+    }
+
+    /**
+     * Whether somebody stands at the stove, or at a bath that is hot, to do it.
+     *
+     * @return false for what heats in the sun, and for what goes on by itself
+     */
+    public boolean isAtTheStove() {
+        return switch (kind) {
+            case ON, OFF, LIFT -> true;
+            case ADD -> vat != Vat.BIN;
+            case RISE -> step.flatMap(HeatStep::on).map(Noted::value).filter(HeatStep.Source.SUN::equals).isEmpty();
+            default -> false;
+        };
     }
 
     /**
