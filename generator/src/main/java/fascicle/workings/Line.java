@@ -54,7 +54,8 @@ record Line(Part part, Substance thing, Basis by, Dose dose) {
         return new PartFigures(part, thing.id(), thing.called(), part.amount().map(Noted::written), grams.value(),
                 millilitres.value(), owf.value(), perLitre.value(), by, amountAbout || owf.about() || perLitre.about(),
                 amountAbout, thing.isSpooned(amount(part)), stockPercent(), thing.isBySpoon(amount(part)),
-                thing.isLiquid(amount(part).filter(amount -> !(amount instanceof Amount.OfStock))), !thing.isPlant() && !thing.isLiquid(amount(part)));
+                thing.isLiquid(amount(part).filter(amount -> !(amount instanceof Amount.OfStock))), dose.liquid(),
+                !thing.isPlant() && !dose.liquid());
     }
 
     private Optional<Magnitude> writtenOwf() {

@@ -111,8 +111,8 @@ record Mixture(Magnitude needles, Magnitude ratio, Magnitude standing, Liquor li
 
     /** The figures of a dyebath. */
     BathFigures figures() {
-        return new BathFigures(liquor.water().value(), liquor.total().value(), ratio.value(),
-                liquor.about(), figures(dye), figures(others), drawn.map(Drawn::figures));
+        return new BathFigures(liquor.water().value(), liquor.total().value(), liquor.liquidParts().value(), taken(),
+                ratio.value(), liquor.about(), figures(dye), figures(others), drawn.map(Drawn::figures));
     }
 
     /** The figures of everything in it but water. */

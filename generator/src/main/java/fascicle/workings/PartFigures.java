@@ -23,12 +23,13 @@ import java.util.OptionalDouble;
  * @param stockPercent strength of the stock it was measured from, g per 100 mL
  * @param bySpoon whether the maker measured it in spoons or cups, be it a liquid or not
  * @param liquid whether it is a liquid as it is sold; a powder that comes as a stock solution is none
+ * @param pours whether what is put into the bath is a liquid and adds to the liquor, be it a stock solution
  * @param dissolves whether it is a dry thing of which a solution can be made: no liquid, and no plant
  */
 public record PartFigures(Part part, String is, String called, Optional<String> asWritten, OptionalDouble grams,
         OptionalDouble ml, OptionalDouble owfPercent, OptionalDouble gramsPerLitre, Basis by, boolean about,
         boolean amountAbout, boolean spooned, OptionalDouble stockPercent, boolean bySpoon, boolean liquid,
-        boolean dissolves) {
+        boolean pours, boolean dissolves) {
 
     /**
      * An equal share of it.
@@ -49,7 +50,7 @@ public record PartFigures(Part part, String is, String called, Optional<String> 
      */
     public PartFigures amounting(OptionalDouble mass, OptionalDouble volume) {
         return new PartFigures(part, is, called, asWritten, mass, volume, owfPercent, gramsPerLitre, by, about,
-                amountAbout, spooned, stockPercent, bySpoon, liquid, dissolves);
+                amountAbout, spooned, stockPercent, bySpoon, liquid, pours, dissolves);
     }
 
     private static OptionalDouble share(OptionalDouble whole, int shares) {

@@ -137,7 +137,7 @@ record Substance(String id, Optional<Dye> dye, Kitchen kitchen) {
         }
         if (amount instanceof Amount.Measured measured) {
             Magnitude volume = size(measured.volume());
-            return byTheCup(measured.volume())
+            return !liquid && byTheCup(measured.volume())
                     ? new Dose(Basis.BATCH, volume.times(CUP_OF_TABLE_SALT / CUP), volume, false)
                     : ofVolume(volume, liquid);
         }

@@ -71,6 +71,18 @@ class AciditiesTest {
         assertEquals("well", why("bath: {water: 1 L, from: well, assistants: [{is: white-vinegar, amount: 1 tbsp}]}"));
     }
 
+    /** 100 mL of 1 L stand, and 400 mL of tap water fill the half litre, with the powder and without it. */
+    @Test
+    void aPowderTakesNoWatersPlaceInAReusedBath() {
+        WrittenNotebook notebook = notebook(TAP)
+                .with("dyes/earth.md", "---\nkind: dye\nform: powder\npack: {holds: 500 mL}\n---\n")
+                .with("days/2026-05-08/first.md", "---\nneedles: {lot: scalded-2025, weight: 45 g}\nbath: {water: 1 L, "
+                        + "assistants: [{is: white-vinegar, amount: 60 mL}]}\nglass: {left: 100 mL}\n---\n");
+        double without = cold(of(notebook, "bath: {reuses: 2026-05-08-first, water: 400 mL}"));
+        assertEquals(without, cold(of(notebook,
+                "bath: {reuses: 2026-05-08-first, water: 400 mL, dye: [{is: earth, amount: 1/2 packet}]}")), 1e-9);
+    }
+
     @Test
     void withoutAnyAcidABathIsItsWater() {
         assertEquals(7.5, cold(of("bath: {water: 1 L, dye: [{is: brick, amount: 1 % owf}], assistants: "

@@ -107,6 +107,16 @@ class ChainsTest {
         assertEquals(950, standing.liquorMl().orElseThrow(), 1e-9);
     }
 
+    /** A powder takes no room, though its pack says how many mL it holds: the 950 mL stand as before. */
+    @Test
+    void aPowderTakesNoRoom() {
+        notebook.with("dyes/earth.md", "---\nkind: dye\nform: powder\npack: {holds: 500 mL}\n---\n");
+        pot("2026-05-10/second", "weight: 95 g",
+                "{reuses: 2026-05-09-first, left: 30 %, ratio: 10, dye: [{is: earth, amount: 1 packet}]}", "");
+        assertEquals(950, standing("2026-05-10-second").liquorMl().orElseThrow(), 1e-9);
+        assertEquals(0.3, grams(standing("2026-05-10-second")), 1e-9);
+    }
+
     @Test
     void glassesTellWhatWasLeft() {
         pot("2026-05-09/first", "weight: 100 g", "{water: 2 L, dye: [{is: brick, amount: 2 % owf}]}",
