@@ -70,9 +70,9 @@ public record Doses(Magnitude ratio, Magnitude standing, boolean reused, boolean
     static Doses of(Scaling scaling) {
         WorkedRecipe worked = scaling.worked();
         Mixture bath = worked.bath();
-        Magnitude standing = bath.isReused() ? bath.standing().over(bath.needles()) : Magnitude.ZERO;
-        return new Doses(bath.ratio(), standing, bath.isReused(), bath.isReused() && !bath.liquor().water().known(),
-                bath.isReused() ? bath.standing().value() : OptionalDouble.empty(), scaling.absurd(), bath.drawn().map(plant -> new DrawnDose(plant.plant(), plant.water(), bath.needles())), scaling.depth(), bath.cover().about(),
+        Magnitude standing = bath.reused() ? bath.standing().over(bath.needles()) : Magnitude.ZERO;
+        return new Doses(bath.ratio(), standing, bath.reused(), bath.reused() && !bath.liquor().water().known(),
+                bath.reused() ? bath.standing().value() : OptionalDouble.empty(), scaling.absurd(), bath.drawn().map(plant -> new DrawnDose(plant.plant(), plant.water(), bath.needles())), scaling.depth(), bath.cover().about(),
                 scaling.own().map(vessel -> vessel.id()), scaling.needleLength(), portions(bath.lines(), bath.batch()),
                 worked.presoak().map(Doses::soak), worked.before().stream().map(Doses::soak).toList(),
                 worked.after().stream().map(Doses::soak).toList(), portions(worked.finish(), bath.batch()));

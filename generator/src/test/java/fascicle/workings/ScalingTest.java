@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fascicle.bath.Basis;
 import fascicle.notebook.Dye;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
@@ -92,6 +93,17 @@ class ScalingTest {
         Scaled scaled = scale("2026-05-09-weak", 25);
         assertEquals(1250, known(scaled.liquorMl()), 1e-9);
         assertEquals(250, known(scaled.waterMl()), 1e-9);
+    }
+
+    /** 0 L was never measured, so that nobody knows what stands in the pot; but something does. */
+    @Test
+    void aBathOfWhichNothingWasLeftIsStillAReusedOne() {
+        room.entry("2026-05-02-strong").weighing("45 g").water("3 L").left("0 mL");
+        room.entry("2026-05-09-weak").weighing("50 g").reuses("2026-05-02-strong").water("500 mL");
+        Scaled scaled = scale("2026-05-09-weak", 25);
+        assertTrue(scaled.reused());
+        assertEquals(UNKNOWN, scaled.liquorMl());
+        assertEquals(List.of(new BatchRemark.Reused(UNKNOWN)), scaled.remarks());
     }
 
     @Test
