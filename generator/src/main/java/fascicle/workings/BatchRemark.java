@@ -1,6 +1,6 @@
 package fascicle.workings;
 
-import java.util.OptionalDouble;
+import fascicle.bath.Magnitude;
 
 /** What a maker should know of a batch beside its quantities. */
 public sealed interface BatchRemark {
@@ -41,7 +41,7 @@ public sealed interface BatchRemark {
      *
      * @param left how much that was, mL
      */
-    record Reused(OptionalDouble left) implements BatchRemark {}
+    record Reused(Magnitude left) implements BatchRemark {}
 
     /**
      * The recipe has more of a thing than anyone weighs out.

@@ -30,7 +30,8 @@ import java.util.OptionalDouble;
  * @param finish what the needles are finished with
  */
 public record Doses(Magnitude ratio, Magnitude standing, boolean reused, boolean waterUnsaid,
-        OptionalDouble left, List<BatchRemark.Absurd> absurd, Optional<DrawnDose> extract, OptionalDouble depth, boolean depthAbout,
+        Magnitude left, List<BatchRemark.Absurd> absurd, Optional<DrawnDose> extract,
+        OptionalDouble depth, boolean depthAbout,
         Optional<String> vesselId, OptionalDouble needleLength, List<Portion> bath, Optional<SoakDoses> presoak,
         List<SoakDoses> before, List<SoakDoses> after, List<Portion> finish) {
 
@@ -72,7 +73,9 @@ public record Doses(Magnitude ratio, Magnitude standing, boolean reused, boolean
         Mixture bath = worked.bath();
         Magnitude standing = bath.reused() ? bath.standing().over(bath.needles()) : Magnitude.ZERO;
         return new Doses(bath.ratio(), standing, bath.reused(), bath.reused() && !bath.liquor().water().known(),
-                bath.reused() ? bath.standing().value() : OptionalDouble.empty(), scaling.absurd(), bath.drawn().map(plant -> new DrawnDose(plant.plant(), plant.water(), bath.needles())), scaling.depth(), bath.cover().about(),
+                bath.reused() ? bath.standing() : Magnitude.UNKNOWN, scaling.absurd(),
+                bath.drawn().map(plant -> new DrawnDose(plant.plant(), plant.water(), bath.needles())), scaling.depth(),
+                bath.cover().about(),
                 scaling.own().map(vessel -> vessel.id()), scaling.needleLength(), portions(bath.lines(), bath.batch()),
                 worked.presoak().map(Doses::soak), worked.before().stream().map(Doses::soak).toList(),
                 worked.after().stream().map(Doses::soak).toList(), portions(worked.finish(), bath.batch()));

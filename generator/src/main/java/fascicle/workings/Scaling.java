@@ -54,7 +54,7 @@ record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> o
         BathFigures figures = scaled.bath().figures();
         Scaled plain = new Scaled(of, grams, figures.liquorMl(), figures.waterMl(), figures.ratio(), figures.about(),
                 vessel, vessel.map(Vessel::id).or(() -> recipe.bath().vessel().map(Noted::value)), pots, filled,
-                scaled.bath().reused(), scaled.bath().taken().value(), figures.dye(), figures.assistants(),
+                scaled.bath().reused(), scaled.bath().taken(), figures.dye(), figures.assistants(),
                 figures.extract(), scaled.presoakFigures(), WorkedRecipe.figures(scaled.before()),
                 WorkedRecipe.figures(scaled.after()), scaled.finishFigures(), List.of());
         return plain.remarked(remarks(plain, liquor, cover > 0));
@@ -73,7 +73,7 @@ record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> o
         }
         remarks.addAll(absurd());
         if (scaled.reused()) {
-            remarks.add(new BatchRemark.Reused(worked.bath().standing().value()));
+            remarks.add(new BatchRemark.Reused(worked.bath().standing()));
         } else if (scaled.liquorMl().isEmpty() && !liquor.impossible() && !scaled.parts().isEmpty()) {
             remarks.add(new BatchRemark.NoLiquor());
         }

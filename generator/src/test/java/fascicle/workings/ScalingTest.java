@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fascicle.bath.Basis;
+import fascicle.bath.Magnitude;
 import fascicle.notebook.Dye;
 import java.util.List;
 import java.util.Optional;
@@ -103,7 +104,17 @@ class ScalingTest {
         Scaled scaled = scale("2026-05-09-weak", 25);
         assertTrue(scaled.reused());
         assertEquals(UNKNOWN, scaled.liquorMl());
-        assertEquals(List.of(new BatchRemark.Reused(UNKNOWN)), scaled.remarks());
+        assertEquals(List.of(new BatchRemark.Reused(Magnitude.UNKNOWN)), scaled.remarks());
+    }
+
+    /** About 2 L for 50 g are about 1 L for 25 g. */
+    @Test
+    void whatRoughlyStoodInAPotStaysRough() {
+        room.entry("2026-05-02-strong").weighing("45 g").water("3 L").left("about 2 L");
+        room.entry("2026-05-09-weak").weighing("50 g").reuses("2026-05-02-strong").water("500 mL");
+        Scaled scaled = scale("2026-05-09-weak", 25);
+        assertEquals(Magnitude.of(1000, true), scaled.standingMl());
+        assertEquals(List.of(new BatchRemark.Reused(Magnitude.of(2000, true))), scaled.remarks());
     }
 
     @Test

@@ -67,7 +67,7 @@ final class MeasuredNotebook {
                       - name: third
                         needles: {lot: long, weight: 19 g}
                         bath: {reuses: 2026-03-01-second, vessel: tub}
-                        glass: {left: 0.6 L}
+                        glass: {left: about 0.6 L}
                       - name: fourth
                         needles: {lot: long, weight: 19 g}
                         bath: {reuses: 2026-03-01-third, vessel: tub, dye: [{is: rust, amount: 0.2 g}]}

@@ -88,7 +88,7 @@ public record BatchSheet(List<Row> rows) {
             liquid("fact.water", Optional.empty(), scaled.waterMl(), scaled.about(), pots);
             liquid(LIQUOR, Optional.empty(), scaled.liquorMl(), scaled.about(), pots);
             if (scaled.reused()) {
-                liquid("batch.standing", Optional.empty(), scaled.standingMl(), scaled.about(), pots);
+                liquid("batch.standing", Optional.empty(), scaled.standingMl().value(), scaled.standingMl().about(), pots);
             }
             scaled.parts().forEach(part -> part(Optional.empty(), part, pots));
             scaled.extract().ifPresent(this::extract);

@@ -116,7 +116,7 @@ public final class BatchWords {
                     figures.amount(absurd.most(), "percent", false));
         }
         if (remark instanceof BatchRemark.Reused reused) {
-            return figures.amount(reused.left(), "ml", false).map(left -> words.say("batch.reused-of", left))
+            return figures.amount(reused.left(), "ml").map(left -> words.say("batch.reused-of", left))
                     .orElseGet(() -> words.say("batch.reused"));
         }
         return words.say(remark instanceof BatchRemark.NoLiquor ? "batch.no-liquor" : "batch.too-weak");

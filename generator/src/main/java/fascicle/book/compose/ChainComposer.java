@@ -82,7 +82,7 @@ final class ChainComposer {
     /** What stands in a pot, thing by thing, and what it lacks. */
     private List<Fact> facts(Standing standing) {
         List<Fact> facts = new ArrayList<>();
-        figures.amount(standing.liquorMl(), "ml", false)
+        figures.amount(standing.liquorMl(), "ml")
                 .ifPresent(volume -> facts.add(Fact.of(words.say("chain.liquor"), volume)));
         standing.dye().forEach(dye -> facts.add(fact(dye.called(), amount(dye.grams(), "g"),
                 lacking(dye.topUp().low().isEmpty() ? dye.topUp().value() : dye.topUp().high(), amount(dye.topUp(), "g")))));

@@ -28,7 +28,7 @@ final class BatchJson {
         json.figure("needles_g", OptionalDouble.of(scaled.needlesGrams()));
         json.figure("liquor_ml", scaled.liquorMl());
         json.figure("water_ml", scaled.waterMl());
-        json.figure("standing_ml", scaled.reused() ? scaled.standingMl() : OptionalDouble.empty());
+        json.figure("standing_ml", scaled.reused() ? scaled.standingMl().value() : OptionalDouble.empty());
         json.figure("ratio", scaled.ratio());
         json.yes("about", scaled.about());
         json.text("vessel", scaled.vesselId());

@@ -35,7 +35,9 @@ public final class DosesJson {
             json.exact("standing", doses.standing());
             json.mark("reused", doses.reused());
             json.mark("waterUnsaid", doses.waterUnsaid());
-            json.exact("left", doses.left());
+            if (doses.left().known()) {
+                json.exact("left", doses.left());
+            }
             json.items("absurd", doses.absurd(), absurd -> {
                 json.text("called", absurd.called());
                 json.exact("owf", OptionalDouble.of(absurd.owf()));

@@ -219,7 +219,7 @@ self.fascicleBatch = (function (book) {
     liquid('fact.water', '', batch.bath.water, pots, about);
     liquid('batch.liquor', '', batch.bath.liquor, pots, about);
     if (batch.reused) {
-      liquid('batch.standing', '', batch.standing, pots, about);
+      liquid('batch.standing', '', batch.standing, pots, batch.standing && batch.standing[1]);
     }
     batch.bath.parts.forEach(one => part('', one, pots));
     batch.extract.forEach(({ g, ml }) => {
@@ -254,7 +254,7 @@ self.fascicleBatch = (function (book) {
     doses.absurd.forEach(one => said.push(
       tell('absurd', one.called, amount(one.owf, 'percent', 0), amount(one.most, 'percent', 0))));
     if (batch.reused) {
-      said.push(doses.left ? tell('reused-of', amount(doses.left, 'ml', 0)) : tell('reused'));
+      said.push(doses.left ? tell('reused-of', amount(doses.left[0], 'ml', doses.left[1])) : tell('reused'));
     } else if (!bath.liquor && !bath.tooWeak && bath.parts.length) {
       said.push(tell('no-liquor'));
     }

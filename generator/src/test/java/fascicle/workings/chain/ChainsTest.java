@@ -3,6 +3,7 @@ package fascicle.workings.chain;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fascicle.bath.Magnitude;
 import fascicle.notebook.Edition;
 import fascicle.notebook.WrittenNotebook;
 import fascicle.notebook.edition.EditionCut;
@@ -70,9 +71,16 @@ class ChainsTest {
         Standing standing = standing("2026-05-10-second");
         assertEquals(0.6, grams(standing), 1e-9);
         assertEquals(0.4, lacking(standing), 1e-9);
-        assertEquals(1900, standing.liquorMl().orElseThrow(), 1e-9);
+        assertEquals(1900, standing.liquorMl().orThrow(), 1e-9);
         assertEquals(Optional.empty(), standing.why());
         assertTrue(standing.dye().get(0).grams().low().isEmpty(), "nobody knows how well she judged");
+    }
+
+    @Test
+    void whatRoughlyStoodInThePotStaysRough() {
+        pot("2026-05-09/first", "weight: 100 g", "{water: 2 L}", "glass: {left: about 1.9 L}");
+        pot("2026-05-10/second", "weight: 50 g", "{reuses: 2026-05-09-first}", "");
+        assertEquals(Magnitude.of(1900, true), standing("2026-05-10-second").liquorMl());
     }
 
     /** 40 g of salt in 2 L; 100 g of needles carry 100 mL away and leave 1900 mL: 38 g. In 1.9 L of 20 g/L nothing lacks. */
@@ -104,7 +112,7 @@ class ChainsTest {
         Standing standing = standing("2026-05-10-second");
         assertEquals(0.3, grams(standing), 1e-9);
         assertEquals(19, standing.assistants().get(0).grams().orElseThrow(), 1e-9);
-        assertEquals(950, standing.liquorMl().orElseThrow(), 1e-9);
+        assertEquals(950, standing.liquorMl().orThrow(), 1e-9);
     }
 
     /** A powder takes no room, though its pack says how many mL it holds: the 950 mL stand as before. */
@@ -113,7 +121,7 @@ class ChainsTest {
         notebook.with("dyes/earth.md", "---\nkind: dye\nform: powder\npack: {holds: 500 mL}\n---\n");
         pot("2026-05-10/second", "weight: 95 g",
                 "{reuses: 2026-05-09-first, left: 30 %, ratio: 10, dye: [{is: earth, amount: 1 packet}]}", "");
-        assertEquals(950, standing("2026-05-10-second").liquorMl().orElseThrow(), 1e-9);
+        assertEquals(950, standing("2026-05-10-second").liquorMl().orThrow(), 1e-9);
         assertEquals(0.3, grams(standing("2026-05-10-second")), 1e-9);
     }
 
