@@ -1,6 +1,5 @@
 package fascicle.workings;
 
-import fascicle.bath.Amount;
 import fascicle.bath.Batch;
 import fascicle.bath.Dose;
 import fascicle.bath.Magnitude;
@@ -40,14 +39,13 @@ public record Doses(Magnitude ratio, Magnitude standing, boolean reused, boolean
      *
      * @param called the thing's title
      * @param dose how much of it goes with what
-     * @param about whether the maker, or the unit, says that the amount is rough
      * @param spooned whether grams come from spoons
      * @param stockPercent strength of the stock it is measured from, g per 100 mL
      * @param bySpoon whether the maker measured it in spoons or cups
      * @param dissolves whether it is a dry thing of which a solution can be made
      */
-    public record Portion(String called, Dose dose, boolean about, boolean spooned, OptionalDouble stockPercent,
-            boolean bySpoon, boolean dissolves) {}
+    public record Portion(String called, Dose dose, boolean spooned, OptionalDouble stockPercent, boolean bySpoon,
+            boolean dissolves) {}
 
     /**
      * A plant that is drawn out.
@@ -92,8 +90,7 @@ public record Doses(Magnitude ratio, Magnitude standing, boolean reused, boolean
 
     private static Portion portion(Line line) {
         PartFigures figures = line.beside(new Batch(Magnitude.UNKNOWN, Magnitude.UNKNOWN));
-        return new Portion(figures.called(), line.dose(),
-                Line.amount(line.part()).filter(Amount::about).isPresent(), figures.spooned(), figures.stockPercent(),
-                figures.bySpoon(), figures.dissolves());
+        return new Portion(figures.called(), line.dose(), figures.spooned(), figures.stockPercent(), figures.bySpoon(),
+                figures.dissolves());
     }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fascicle.bath.Basis;
+import fascicle.bath.Magnitude;
 import fascicle.measure.Kitchen;
 import fascicle.notebook.Dye;
 import java.util.OptionalDouble;
@@ -65,6 +66,28 @@ class SubstanceTest {
         assertEquals(8, known(dye(Kitchen.METRIC, amber, "10 g").ml()), 1e-12);
         assertFalse(dye(Kitchen.METRIC, amber, "2 tsp").spooned(), "a liquid in a spoon is poured");
         assertEquals(UNKNOWN, dye(Kitchen.METRIC, label("amber").form(Dye.Form.LIQUID), "10 g").ml());
+    }
+
+    /** A spoon whose weight she only guessed makes the grams rough, and not the spoon. */
+    @Test
+    void massAndVolumeAreEachAsSureAsTheyAre() {
+        PartFigures part = dye(Kitchen.METRIC, label("brick").form(Dye.Form.POWDER).levelTeaspoon("about 3 g"), "1 tsp");
+        assertEquals(Magnitude.of(3, true), part.mass());
+        assertEquals(Magnitude.of(5), part.volume());
+        assertTrue(dye(Kitchen.METRIC, label("brick").form(Dye.Form.POWDER).levelTeaspoon("3 g"), "1 tsp").mass().about(),
+                "spoons wander");
+    }
+
+    /** 400 mL of a 10 % stock hold 40 g of the thing, which at 1.25 g/mL is 32 mL of it; poured it is what was poured. */
+    @Test
+    void howMuchOfAThingAsItIsSold() {
+        Workroom.Label amber = label("amber").form(Dye.Form.LIQUID).density(1.25);
+        Magnitude density = Magnitude.of(1.25);
+        assertEquals(Magnitude.of(32), dye(Kitchen.METRIC, amber, "400 mL of 10 % stock").volumeAsSold(density));
+        assertEquals(Magnitude.of(400), dye(Kitchen.METRIC, amber, "400 mL of 10 % stock").volume());
+        assertEquals(Magnitude.of(10), dye(Kitchen.METRIC, amber, "10 mL").volumeAsSold(density));
+        assertEquals(Magnitude.UNKNOWN, dye(Kitchen.METRIC, label("brick").form(Dye.Form.POWDER), "10 g")
+                .volumeAsSold(Magnitude.UNKNOWN));
     }
 
     @Test

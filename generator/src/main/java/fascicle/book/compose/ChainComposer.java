@@ -74,8 +74,8 @@ final class ChainComposer {
     }
 
     private String added(PartFigures dye) {
-        return figures.amount(dye.owfPercent(), "percent", dye.about())
-                .or(() -> figures.amount(dye.grams(), "g", dye.amountAbout())).or(dye::asWritten)
+        return figures.amount(dye.owfPercent(), "percent", dye.isRough())
+                .or(() -> figures.amount(dye.mass(), "g")).or(dye::asWritten)
                 .map(amount -> words.say("ladder.at", dye.called(), amount)).orElse(dye.called());
     }
 

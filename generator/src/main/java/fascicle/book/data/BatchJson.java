@@ -66,7 +66,7 @@ final class BatchJson {
         json.figure("g", part.grams());
         json.figure("ml", part.ml());
         json.text("by", part.by().name().toLowerCase(Locale.ROOT));
-        json.yes("about", part.about() || part.spooned());
+        json.yes("about", part.isRough());
         json.text("spoons", scoops.map(Scoops::text));
         json.figure("spoons_error_percent", scoops.stream().mapToDouble(Scoops::errorPercent).findFirst());
         if (part.stockPercent().isPresent()) {

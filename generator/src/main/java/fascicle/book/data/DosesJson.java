@@ -75,7 +75,6 @@ public final class DosesJson {
             json.exact("g", portion.dose().grams());
             json.exact("ml", portion.dose().millilitres());
             json.mark("liquid", portion.dose().liquid());
-            json.mark("about", portion.about());
             json.mark("spooned", portion.spooned());
             json.exact("stock", portion.stockPercent());
             json.mark("bySpoon", portion.bySpoon());

@@ -81,7 +81,7 @@ self.fascicleBatch = (function (book) {
     bath.water = doses.waterUnsaid ? null : bath.water;
     const drawn = one => over(needles, one.needles);
     const soak = one => one.shared
-        ? { title: one.title, parts: one.with.map(of => ({ of, g: null, ml: null, about: of.about })), water: null }
+        ? { title: one.title, parts: one.with.map(of => ({ of, g: null, ml: null })), water: null }
         : Object.assign(filled(times(one.ratio, needles), ZERO, needles, one.with), { title: one.title });
     const batch = {
       grams, vessel, pots, cover, bath, reused: doses.reused,
@@ -124,9 +124,7 @@ self.fascicleBatch = (function (book) {
 
   function measured(portion, needles, liquor) {
     const size = portion.by === 'needles' ? needles : portion.by === 'bath' ? liquor : ONE;
-    const g = times(portion.g, size);
-    const ml = times(portion.ml, size);
-    return { of: portion, g, ml, about: (g && g[1]) | (ml && ml[1]) | (portion.about || 0) };
+    return { of: portion, g: times(portion.g, size), ml: times(portion.ml, size) };
   }
 
   const shared = (part, pots) => Object.assign({}, part, {
@@ -178,15 +176,15 @@ self.fascicleBatch = (function (book) {
   const stock = (ml, percent, about) => tell('stock', amount(ml, 'ml', about), atMost(percent, 2));
 
   function ways(part, set) {
-    const rough = part.about || part.of.spooned;
+    const rough = part.of.spooned || part.g && part.g[1];
     if (part.of.stock && part.ml) {
-      return [stock(part.ml[0], part.of.stock, part.about)].concat(
+      return [stock(part.ml[0], part.of.stock, part.ml[1])].concat(
         part.g ? tell('in-it', amount(part.g[0], 'g', rough)) : []);
     }
     const toMake = stockOf(part);
     const found = part.g ? [weighed(part.g[0], toMake ? 0 : book.balance, rough)] : [];
     if (part.ml) {
-      found.push(amount(part.ml[0], 'ml', part.about));
+      found.push(amount(part.ml[0], 'ml', part.ml[1]));
     }
     const scoops = part.of.bySpoon && part.ml && part.ml[0] > 0 ? scoopsOf(part.ml[0], set) : null;
     if (scoops) {
@@ -194,7 +192,7 @@ self.fascicleBatch = (function (book) {
       found.push(off === '0' ? scoops.said
         : tell(scoops.error > 0 ? 'scoops-more' : 'scoops-less', scoops.said, off));
     }
-    return toMake ? found.concat(tell('or', stock(toMake[1], toMake[0], part.about))) : found;
+    return toMake ? found.concat(tell('or', stock(toMake[1], toMake[0], rough))) : found;
   }
 
   // --- The sheet ---
