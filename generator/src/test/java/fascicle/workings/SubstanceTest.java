@@ -90,6 +90,22 @@ class SubstanceTest {
                 .volumeAsSold(Magnitude.UNKNOWN));
     }
 
+    /** USDA, item 02053: a US cup of distilled vinegar, 236.588 mL, weighs 238 g; so 60 g are 59.64 mL. */
+    @Test
+    void aWeighedVinegarPoursAsVinegarDoes() {
+        Workroom.Label vinegar = label("vinegar").kind(Dye.Kind.ACID).form(Dye.Form.LIQUID).acidity(5);
+        PartFigures part = dye(Kitchen.METRIC, vinegar, "60 g");
+        assertEquals(Magnitude.of(60), part.mass(), "as it was weighed");
+        assertEquals(59.644, known(part.ml()), 1e-3);
+        assertTrue(part.mlAbout(), "nobody measured its density");
+        assertEquals(1059.644, liquorWith(vinegar, "60 g"), 1e-3);
+        assertEquals(UNKNOWN, dye(Kitchen.METRIC, vinegar, "60 mL").grams(), "nobody asked what it weighs");
+        assertEquals(60 / 1.1, known(dye(Kitchen.METRIC, vinegar.density(1.1), "60 g").ml()), 1e-9, "her own goes before");
+        assertEquals(UNKNOWN, dye(Kitchen.METRIC, label("essence").kind(Dye.Kind.ACID).form(Dye.Form.LIQUID).acidity(25),
+                "60 g").ml(), "a strong acid is heavier");
+        assertEquals(UNKNOWN, dye(Kitchen.METRIC, label("verjuice").kind(Dye.Kind.ACID).form(Dye.Form.LIQUID), "60 g").ml());
+    }
+
     @Test
     void withoutAFormTheUnitTellsLiquidFromPowder() {
         assertEquals(1010, liquorWith(label("drops"), "10 mL"));

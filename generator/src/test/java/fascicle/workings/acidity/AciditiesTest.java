@@ -57,6 +57,12 @@ class AciditiesTest {
         assertEquals(4.066, acidity.heated().orElseThrow(), 0.001);
     }
 
+    /** acid.csv: a US tablespoon, 14.9 g by the United States' food tables, read 4.063 in that litre. */
+    @Test
+    void aWeighedVinegarIsAsSourAsAPouredOne() {
+        assertEquals(4.063, cold(of("bath: {water: 1 L, assistants: [{is: white-vinegar, amount: 14.9 g}]}")), 0.005);
+    }
+
     /** acid.csv: the same in a litre of water without alkalinity reads 3.344. */
     @Test
     void rainHasNothingToAnswerVinegarWith() {
