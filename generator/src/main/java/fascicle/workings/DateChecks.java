@@ -8,6 +8,7 @@ import fascicle.notebook.NeedleLot;
 import fascicle.notebook.Notebook;
 import fascicle.notebook.Noted;
 import fascicle.notebook.Today;
+import fascicle.notebook.WindowReading;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
@@ -36,6 +37,7 @@ final class DateChecks {
         notebook.entries().forEach(entry -> entry.kept().flatMap(Kept::since)
                 .ifPresent(date -> ahead("since", date, newest)));
         for (Entry entry : notebook.entries()) {
+            entry.window().forEach(window -> read(entry, window, newest));
             entry.needles().lot().ifPresent(lot -> gathered(entry, lot));
             entry.needles().from().ifPresent(from -> earlier(entry, from, "the needles"));
             entry.recipe().bath().reuses().ifPresent(reuses -> earlier(entry, reuses, "the bath"));
@@ -52,6 +54,15 @@ final class DateChecks {
         if (Today.isFarAhead(date.value(), newest)) {
             findings.warning(date.place(), "“" + key + ": " + date.written() + "” is more than a year after the newest dye "
                     + "day, " + newest.orElseThrow() + ", and does not count as today; check the year");
+        }
+    }
+
+    private void read(Entry entry, WindowReading window, Optional<LocalDate> newest) {
+        LocalDate date = window.on(entry.date());
+        if (Today.isFarAhead(date, newest)) {
+            findings.warning(window.after().place(), "“after: " + window.after().written() + "” puts this reading on " + date
+                    + ", more than a year after the newest dye day, " + newest.orElseThrow() + ", and does not count as today; "
+                    + "check the figure and its unit, such as “after: 6 weeks”");
         }
     }
 
