@@ -198,7 +198,7 @@ class MeasureFindingsTest {
                 + "after the newest dye day, 2026-05-09, and does not count as today; check the figure and its unit, such as "
                 + "“after: 6 weeks”");
         assertEquals(Optional.of(LocalDate.parse("2026-12-05")), Today.of(notebook.read().notebook()));
-        pot("water: 3 L", "window: [{after: 999999999999999 weeks, lab: [50, 10, 10]}]");
+        pot("water: 3 L", "window: [{after: 999999999999 weeks, lab: [50, 10, 10]}]");
         assertEquals(Optional.of(LocalDate.parse("2026-05-09")), Today.of(notebook.read().notebook()));
     }
 

@@ -1,5 +1,8 @@
 package fascicle.book.data;
 
+import fascicle.bath.Batch;
+import fascicle.bath.Pot;
+import fascicle.bath.StockToMake;
 import fascicle.book.words.Words;
 import fascicle.measure.Kitchen;
 import fascicle.measure.Numbers;
@@ -14,7 +17,7 @@ import java.util.OptionalDouble;
 
 /**
  * {@code data/batch.js}: what {@code scripts/batch.js} needs for every recipe of the book: the vessels and the balance,
- * the units of needles in billionths of a gram, the spoons of each kitchen, and the book's words.
+ * the rules of the trade, the units of needles in billionths of a gram, the spoons of each kitchen, and the book's words.
  */
 public final class BatchScript {
 
@@ -53,6 +56,7 @@ public final class BatchScript {
         json.object(() -> {
             json.text("kitchen", workings.measuring().kitchen().key());
             json.exact("balance", workings.measuring().balance());
+            json.object("rules", this::rules);
             json.rows("units", UNITS, unit -> {
                 json.cell(unit.symbol());
                 json.cell(unit.size().multiply(BILLION).bigDecimalValue().toPlainString());
@@ -70,6 +74,24 @@ public final class BatchScript {
             json.object("words", () -> WORDS.forEach(key -> json.text(key, words.say(key))));
         });
         return json.finished().strip();
+    }
+
+    /** The constants of the trade by which a batch is worked out, from where they are kept. */
+    private void rules() {
+        rule("heaviest", Batch.MOST_NEEDLES);
+        rule("full", Pot.FULL);
+        rule("room", Pot.ROOM_OF_NEEDLES);
+        rule("steps", StockToMake.STEPS);
+        rule("usual", StockToMake.USUAL_PERCENT);
+        rule("weak", StockToMake.WEAK_PERCENT);
+        rule("least", StockToMake.LEAST_MILLILITRES);
+        rule("scoops", Scoops.MOST_SCOOPS);
+        rule("near", Scoops.NEAR_ENOUGH_PERCENT);
+        rule("useless", Scoops.USELESS_PERCENT);
+    }
+
+    private void rule(String name, double constant) {
+        json.exact(name, OptionalDouble.of(constant));
     }
 
     private void vessel(Vessel vessel) {

@@ -6,6 +6,10 @@ self.fascicleBatch = (function (book) {
 
   const ZERO = [0, 0];
   const ONE = [1, 0];
+  const rules = book.rules;
+
+  /** The least that the balance tells, in grams; NaN where the balance is not known. */
+  const weighable = rules.steps * book.balance;
 
   // --- Sizes: [value, rough] or null where not known, as bath.Magnitude ---
 
@@ -59,6 +63,8 @@ self.fascicleBatch = (function (book) {
 
   const amount = (value, unit, about) => withUnit(atMost(value, decimals(value)), unit, about);
 
+  const poured = ([ml, about]) => amount(ml, 'ml', about);
+
   function weighed(grams, step, about) {
     const finest = step ? micro(step) : 0n;
     const shown = unitOf(decimals(grams));
@@ -74,7 +80,7 @@ self.fascicleBatch = (function (book) {
     const basin = vessel && vessel.area;
     const cover = doses.depth && basin ? vessel.area * doses.depth : 0;
     const brim = basin && vessel.height ? vessel.area * vessel.height : 0;
-    const pots = brim && byRatio ? potsFor(byRatio[0], grams, cover, 0.75 * brim) : 0;
+    const pots = brim && byRatio ? potsFor(byRatio[0], grams, cover, rules.full * brim) : 0;
     const total = byRatio && cover * (pots || 1) > byRatio[0] ? [cover * (pots || 1), doses.depthAbout || 0] : byRatio;
     const standing = times(doses.standing, needles);
     const bath = filled(total, standing, needles, doses.bath);
@@ -88,7 +94,7 @@ self.fascicleBatch = (function (book) {
       standing: standing && bath.room && bath.room[0] < standing[0] ? bath.room : standing,
       extract: doses.extract.map(one => ({ g: times(one.g, drawn(one)), ml: times(one.ml, drawn(one)) })),
       ratio: total === byRatio ? doses.ratio : [total[0] / grams, total[1]],
-      filled: pots && bath.liquor ? (bath.liquor[0] / pots + 2 * (grams / pots)) / brim : 0,
+      filled: pots && bath.liquor ? (bath.liquor[0] / pots + rules.room * (grams / pots)) / brim : 0,
       presoak: doses.presoak.map(soak), before: doses.before.map(soak), after: doses.after.map(soak),
       finish: doses.finish.map(part => measured(part, needles, total))
     };
@@ -98,7 +104,7 @@ self.fascicleBatch = (function (book) {
   }
 
   function potsFor(liquor, grams, cover, capacity) {
-    const room = 2 * grams;
+    const room = rules.room * grams;
     const left = capacity - cover;
     return left > 0 ? Math.max(1, Math.ceil(Math.max((liquor + room) / capacity, room / left) - 1e-9)) : 0;
   }
@@ -109,12 +115,7 @@ self.fascicleBatch = (function (book) {
       return { liquor, water: null, parts };
     }
     let sum = ZERO;
-    let splash = 0;
-    parts.filter(part => part.of.liquid).forEach(part => {
-      splash |= part.ml ? 0 : 1;
-      sum = part.ml ? plus(sum, part.ml) : sum;
-    });
-    sum = [sum[0], sum[1] | splash];
+    parts.filter(part => part.of.liquid).forEach(part => sum = plus(sum, part.ml || [0, 1]));
     if (sum[0] > liquor[0] * (1 + 1e-9)) {
       return { liquor, water: null, parts, tooWeak: true };
     }
@@ -127,18 +128,16 @@ self.fascicleBatch = (function (book) {
     return { of: portion, g: times(portion.g, size), ml: times(portion.ml, size) };
   }
 
-  const shared = (part, pots) => Object.assign({}, part, {
-    g: part.g && [part.g[0] / pots, part.g[1]], ml: part.ml && [part.ml[0] / pots, part.ml[1]]
-  });
+  const shared = (part, pots) => ({ of: part.of, g: over(part.g, [pots, 0]), ml: over(part.ml, [pots, 0]) });
 
   // --- How a part is measured out ---
 
   function stockOf(part) {
-    if (!part.of.dissolves || !book.balance || !part.g || !(part.g[0] > 0) || part.g[0] >= 10 * book.balance) {
+    if (!part.of.dissolves || !part.g || !(part.g[0] > 0 && part.g[0] < weighable)) {
       return null;
     }
-    const usual = part.g[0] * 100 / 1;
-    return usual >= 5 ? [1, usual] : [0.1, part.g[0] * 100 / 0.1];
+    const usual = part.g[0] * 100 / rules.usual;
+    return usual >= rules.least ? [rules.usual, usual] : [rules.weak, part.g[0] * 100 / rules.weak];
   }
 
   function scoopsOf(wanted, set) {
@@ -158,10 +157,10 @@ self.fascicleBatch = (function (book) {
       }
     };
     const error = () => (held - wanted) / wanted * 100;
-    for (let scoops = 1; scoops <= 6 && !(Math.abs(error()) <= 5); scoops++) {
+    for (let scoops = 1; scoops <= rules.scoops && !(Math.abs(error()) <= rules.near); scoops++) {
       tryAll([], scoops, 0, cups * set[0][2]);
     }
-    if (!(Math.abs(error()) <= 50)) {
+    if (!(Math.abs(error()) <= rules.useless)) {
       return null;
     }
     const said = set.map(([number, measure], at) => {
@@ -173,18 +172,18 @@ self.fascicleBatch = (function (book) {
     return { said, error: error() };
   }
 
-  const stock = (ml, percent, about) => tell('stock', amount(ml, 'ml', about), atMost(percent, 2));
+  const stock = (size, percent) => tell('stock', poured(size), atMost(percent, 2));
 
   function ways(part, set) {
     const rough = part.of.spooned || part.g && part.g[1];
     if (part.of.stock && part.ml) {
-      return [stock(part.ml[0], part.of.stock, part.ml[1])].concat(
+      return [stock(part.ml, part.of.stock)].concat(
         part.g ? tell('in-it', amount(part.g[0], 'g', rough)) : []);
     }
     const toMake = stockOf(part);
     const found = part.g ? [weighed(part.g[0], toMake ? 0 : book.balance, rough)] : [];
     if (part.ml) {
-      found.push(amount(part.ml[0], 'ml', part.ml[1]));
+      found.push(poured(part.ml));
     }
     const scoops = part.of.bySpoon && part.ml && part.ml[0] > 0 ? scoopsOf(part.ml[0], set) : null;
     if (scoops) {
@@ -192,7 +191,7 @@ self.fascicleBatch = (function (book) {
       found.push(off === '0' ? scoops.said
         : tell(scoops.error > 0 ? 'scoops-more' : 'scoops-less', scoops.said, off));
     }
-    return toMake ? found.concat(tell('or', stock(toMake[1], toMake[0], rough))) : found;
+    return toMake ? found.concat(tell('or', stock([toMake[1], rough], toMake[0]))) : found;
   }
 
   // --- The sheet ---
@@ -252,7 +251,7 @@ self.fascicleBatch = (function (book) {
     doses.absurd.forEach(one => said.push(
       tell('absurd', one.called, amount(one.owf, 'percent', 0), amount(one.most, 'percent', 0))));
     if (batch.reused) {
-      said.push(doses.left ? tell('reused-of', amount(doses.left[0], 'ml', doses.left[1])) : tell('reused'));
+      said.push(doses.left ? tell('reused-of', poured(doses.left)) : tell('reused'));
     } else if (!bath.liquor && !bath.tooWeak && bath.parts.length) {
       said.push(tell('no-liquor'));
     }
@@ -263,7 +262,7 @@ self.fascicleBatch = (function (book) {
       said.push(tell('unmeasured', vessel.called));
     } else if (vessel) {
       if (batch.cover > 0 && !batch.pots && bath.liquor) {
-        said.push(tell('no-room', cm(doses.depth), cm(0.75 * vessel.height)));
+        said.push(tell('no-room', cm(doses.depth), cm(rules.full * vessel.height)));
       }
       if (doses.length && doses.length > vessel.line) {
         said.push(tell('too-long', cm(doses.length), cm(vessel.line)));
@@ -280,9 +279,9 @@ self.fascicleBatch = (function (book) {
     batch.presoak.concat(batch.before, batch.after).forEach(one => tooMuch(one.parts, one.water && one.water[0]));
     tooMuch(inPot, bath.water && bath.water[0] / pots);
     const stocks = batch.everything.concat(inPot).map(stockOf).filter(one => one);
-    [0.1, 1].filter(percent => stocks.some(one => one[0] === percent))
+    [rules.weak, rules.usual].filter(percent => stocks.some(one => one[0] === percent))
       .forEach(percent => said.push(tell('make-stock', atMost(percent, 2),
-        amount(10 * book.balance, 'g', 0), amount(10 * book.balance * 100 / percent, 'ml', 0))));
+        amount(weighable, 'g', 0), amount(weighable * 100 / percent, 'ml', 0))));
     return batch.everything.some(part => part.of.spooned) ? said.concat(tell('spoons-wander')) : said;
   }
 
@@ -320,7 +319,7 @@ self.fascicleBatch = (function (book) {
     };
     const show = () => {
       const grams = gramsOf(weight.value, unit.value);
-      const good = grams > 0 && grams < 1e7;
+      const good = grams > 0 && grams <= rules.heaviest;
       weight.setAttribute('aria-invalid', String(!good));
       slot('wrong').textContent = good ? '' : tell('wrong');
       slot('found').hidden = !good;
