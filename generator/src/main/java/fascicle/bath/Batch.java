@@ -8,6 +8,9 @@ package fascicle.bath;
  */
 public record Batch(Magnitude needles, Magnitude liquor) {
 
+    /** A ton of needles, g, beyond which nobody dyes and figures lose their sense. */
+    public static final double MOST_NEEDLES = 1_000_000;
+
     /**
      * How much there is of what an amount follows.
      *

@@ -18,9 +18,14 @@ public record StockToMake(double percent, double millilitres) {
     /** Weights of fewer steps of the balance than this are not weighed. */
     public static final int STEPS = 10;
 
-    private static final double USUAL = 1;
-    private static final double WEAK = 0.1;
-    private static final double LEAST_MILLILITRES = 5;
+    /** The strength of the stock that dyers keep, g in 100 mL. */
+    public static final double USUAL_PERCENT = 1;
+
+    /** The strength of the one that is made where less than {@link #LEAST_MILLILITRES} of that would do. */
+    public static final double WEAK_PERCENT = 0.1;
+
+    /** Less than this of a stock is not measured well, mL. */
+    public static final double LEAST_MILLILITRES = 5;
 
     /**
      * What is weighed for it: ten steps of the balance, which is as little as that tells.
@@ -54,8 +59,8 @@ public record StockToMake(double percent, double millilitres) {
         if (!(grams > 0) || grams >= STEPS * step) {
             return Optional.empty();
         }
-        double usual = new Stock(USUAL).millilitres(grams);
-        return Optional.of(usual >= LEAST_MILLILITRES ? new StockToMake(USUAL, usual)
-                : new StockToMake(WEAK, new Stock(WEAK).millilitres(grams)));
+        double usual = new Stock(USUAL_PERCENT).millilitres(grams);
+        return Optional.of(usual >= LEAST_MILLILITRES ? new StockToMake(USUAL_PERCENT, usual)
+                : new StockToMake(WEAK_PERCENT, new Stock(WEAK_PERCENT).millilitres(grams)));
     }
 }

@@ -1,5 +1,6 @@
 package fascicle.cli;
 
+import fascicle.bath.Batch;
 import fascicle.measure.Dimension;
 import fascicle.measure.Kitchen;
 import fascicle.measure.Quantity;
@@ -7,9 +8,6 @@ import fascicle.measure.UnreadableQuantity;
 
 /** A weight of dry needles as a call names it; an exact one, as on a page's own form. */
 final class WeightToDye {
-
-    /** A ton, beyond which nobody dyes and figures lose their sense. */
-    private static final double MOST = 1_000_000;
 
     private WeightToDye() {}
 
@@ -22,11 +20,11 @@ final class WeightToDye {
                         + "such as 50 g.");
             }
             double grams = weight.value();
-            if (grams > 0 && grams <= MOST) {
+            if (grams > 0 && grams <= Batch.MOST_NEEDLES) {
                 return grams;
             }
             throw new WrongCall("“" + written + "” is no weight to dye; name one above 0 g, such as 120 g"
-                    + (grams > MOST ? ", and below a ton." : "."));
+                    + (grams > Batch.MOST_NEEDLES ? ", and below a ton." : "."));
         } catch (UnreadableQuantity unreadable) {
             throw new WrongCall(unreadable.getMessage() + ".");
         }

@@ -11,9 +11,7 @@ import java.util.stream.Stream;
 /** The day up to which a notebook tells. A book knows no clock, so that it is the same at any hour. */
 public final class Today {
 
-    private static final double MINUTES_IN_A_DAY = 1440;
-
-    /** What is gathered, bought or kept may lie ahead of the newest dye day by a year, and no more. */
+    /** What is gathered, bought, kept or read may lie ahead of the newest dye day by a year, and no more. */
     private static final int DAYS_AHEAD = 366;
 
     /** Years without a dye day after which a single day is rather a wrong year than a new beginning. */
@@ -36,12 +34,11 @@ public final class Today {
                 .flatMap(purchase -> purchase.on().stream()).map(Noted::value);
         Stream<LocalDate> kept = notebook.entries().stream().flatMap(entry -> entry.kept().flatMap(Kept::since).stream())
                 .map(Noted::value);
-        Stream<LocalDate> sound = Stream.of(gathered, bought, kept).flatMap(dates -> dates)
+        Stream<LocalDate> read = notebook.entries().stream().filter(entry -> newest.filter(entry.date()::isAfter).isEmpty())
+                .flatMap(entry -> entry.window().stream().map(window -> window.on(entry.date())));
+        Stream<LocalDate> sound = Stream.of(gathered, bought, kept, read).flatMap(dates -> dates)
                 .filter(date -> !isFarAhead(date, newest));
-        Stream<LocalDate> windows = notebook.entries().stream()
-                .filter(entry -> newest.filter(entry.date()::isAfter).isEmpty()).flatMap(Today::read);
-        return Stream.of(newest.stream(), sound, windows)
-                .flatMap(dates -> dates).max(Comparator.naturalOrder());
+        return Stream.concat(newest.stream(), sound).max(Comparator.naturalOrder());
     }
 
     /**
@@ -113,10 +110,5 @@ public final class Today {
      */
     public static boolean isFarAhead(LocalDate date, Optional<LocalDate> newest) {
         return newest.filter(day -> date.isAfter(day.plusDays(DAYS_AHEAD))).isPresent();
-    }
-
-    private static Stream<LocalDate> read(Entry entry) {
-        return entry.window().stream().map(window -> entry.date()
-                .plusDays((long) StrictMath.floor(window.after().value().value() / MINUTES_IN_A_DAY)));
     }
 }

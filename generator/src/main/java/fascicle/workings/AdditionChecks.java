@@ -50,8 +50,10 @@ final class AdditionChecks {
         Length cooling = cool.map(span -> Length.of(span.value())).orElse(Length.NONE);
         String took = heat.isEmpty() ? "its cooling takes " + cooling.said() : "its heat takes " + heating.said()
                 + (cool.isEmpty() ? "" : " and its cooling " + cooling.said());
+        double over = heating.plus(cooling).minutes();
+        // Of what is added months later that alone is said.
         parts.flatMap(part -> part.at().stream()).filter(at -> at.value() instanceof Span.Timed timed
-                && timed.time().value() > heating.plus(cooling).minutes()).forEach(at ->
+                && timed.time().value() > over && timed.time().value() <= HeatChecks.LONGEST_SOAK).forEach(at ->
                         own(at, heat, cool, whole).ifPresent(place -> findings.warning(place, "“at: " + at.written() + "” "
                                 + (place.equals(at.place()) ? "" : "(" + at.place() + ") ") + "comes when the bath is over: "
                                 + took + "; check the time and its unit" + mend)));

@@ -1,8 +1,8 @@
 package fascicle.workings;
 
+import fascicle.bath.Magnitude;
 import fascicle.measure.Quantity;
 import fascicle.notebook.Part;
-import java.util.OptionalDouble;
 
 /** What a maker should know of a batch beside its quantities. */
 public sealed interface BatchRemark {
@@ -43,7 +43,16 @@ public sealed interface BatchRemark {
      *
      * @param left how much that was, mL
      */
-    record Reused(OptionalDouble left) implements BatchRemark {}
+    record Reused(Magnitude left) implements BatchRemark {}
+
+    /**
+     * It would take more of what an earlier bath left than there was.
+     *
+     * @param taken how much it would take, mL
+     * @param left how much was left, mL
+     * @param enoughFor how many g of needles that is enough for
+     */
+    record LeftTooLittle(Magnitude taken, Magnitude left, Magnitude enoughFor) implements BatchRemark {}
 
     /**
      * The recipe has more of a thing than anyone weighs out.

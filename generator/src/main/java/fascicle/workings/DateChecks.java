@@ -9,6 +9,7 @@ import fascicle.notebook.Note;
 import fascicle.notebook.Notebook;
 import fascicle.notebook.Noted;
 import fascicle.notebook.Today;
+import fascicle.notebook.WindowReading;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Map;
@@ -39,9 +40,10 @@ final class DateChecks {
         notebook.dyes().forEach(dye -> dye.bought().forEach(purchase -> purchase.on()
                 .ifPresent(date -> ahead("on", date, newest))));
         // Of a dye day in a wrong year that alone is said.
-        notebook.entries().stream().filter(entry -> newest.filter(entry.date()::isAfter).isEmpty())
-                .flatMap(entry -> entry.kept().flatMap(Kept::since).stream())
-                .forEach(date -> ahead("since", date, newest));
+        notebook.entries().stream().filter(entry -> newest.filter(entry.date()::isAfter).isEmpty()).forEach(entry -> {
+            entry.kept().flatMap(Kept::since).ifPresent(date -> ahead("since", date, newest));
+            entry.window().forEach(window -> read(entry, window, newest));
+        });
         for (Entry entry : notebook.entries()) {
             entry.needles().lot().ifPresent(lot -> gathered(entry, lot));
             entry.needles().from().ifPresent(from -> earlier(entry, from, "the needles"));
@@ -84,6 +86,15 @@ final class DateChecks {
                 notebook.days().stream().filter(notes -> notes.date().equals(day)).flatMap(notes -> notes.notes().stream())
                         .map(Note::place)).findFirst().ifPresent(place ->
                 findings.warning(place, "this dye day, " + day + ", comes " + howFar + "; check the year"));
+    }
+
+    private void read(Entry entry, WindowReading window, Optional<LocalDate> newest) {
+        LocalDate date = window.on(entry.date());
+        if (Today.isFarAhead(date, newest)) {
+            findings.warning(window.after().place(), "“after: " + window.after().written() + "” puts this reading on " + date
+                    + ", more than a year after the newest dye day, " + newest.orElseThrow() + ", and does not count as today; "
+                    + "check the figure and its unit, such as “after: 6 weeks”");
+        }
     }
 
     private void gathered(Entry entry, Noted<String> named) {

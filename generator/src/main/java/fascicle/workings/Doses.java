@@ -1,6 +1,5 @@
 package fascicle.workings;
 
-import fascicle.bath.Amount;
 import fascicle.bath.Batch;
 import fascicle.bath.Dose;
 import fascicle.bath.Magnitude;
@@ -31,8 +30,9 @@ import java.util.OptionalDouble;
  * @param finish what the needles are finished with
  */
 public record Doses(Magnitude ratio, Magnitude standing, boolean reused, boolean waterUnsaid,
-        OptionalDouble left, List<BatchRemark.Absurd> absurd, Optional<DrawnDose> extract, Optional<Quantity> depth, boolean depthAbout,
-        Optional<String> vesselId, Optional<Quantity> needleLength, List<Portion> bath, Optional<SoakDoses> presoak,
+        Magnitude left, List<BatchRemark.Absurd> absurd, Optional<DrawnDose> extract,
+        Optional<Quantity> depth, boolean depthAbout, Optional<String> vesselId, Optional<Quantity> needleLength,
+        List<Portion> bath, Optional<SoakDoses> presoak,
         List<SoakDoses> before, List<SoakDoses> after, List<Portion> finish) {
 
     /**
@@ -41,14 +41,13 @@ public record Doses(Magnitude ratio, Magnitude standing, boolean reused, boolean
      * @param called the thing's title
      * @param written the amount as written
      * @param dose how much of it goes with what
-     * @param about whether the maker, or the unit, says that the amount is rough
      * @param spooned whether grams come from spoons
      * @param stockPercent strength of the stock it is measured from, g per 100 mL
      * @param bySpoon whether the maker measured it in spoons or cups
      * @param dissolves whether it is a dry thing of which a solution can be made
      */
-    public record Portion(String called, Optional<String> written, Dose dose, boolean about, boolean spooned, OptionalDouble stockPercent,
-            boolean bySpoon, boolean dissolves) {}
+    public record Portion(String called, Optional<String> written, Dose dose, boolean spooned,
+            OptionalDouble stockPercent, boolean bySpoon, boolean dissolves) {}
 
     /**
      * A plant that is drawn out.
@@ -72,9 +71,11 @@ public record Doses(Magnitude ratio, Magnitude standing, boolean reused, boolean
     static Doses of(Scaling scaling) {
         WorkedRecipe worked = scaling.worked();
         Mixture bath = worked.bath();
-        Magnitude standing = bath.isReused() ? bath.standing().over(bath.needles()) : Magnitude.ZERO;
-        return new Doses(bath.ratio(), standing, bath.isReused(), bath.isReused() && !bath.liquor().water().known(),
-                bath.isReused() ? bath.standing().value() : OptionalDouble.empty(), scaling.absurd(), bath.drawn().map(plant -> new DrawnDose(plant.plant(), plant.water(), bath.needles())), scaling.depth(), bath.cover().about(),
+        Magnitude standing = bath.reused() ? bath.standing().over(bath.needles()) : Magnitude.ZERO;
+        return new Doses(bath.ratio(), standing, bath.reused(), bath.reused() && !bath.liquor().water().known(),
+                bath.reused() ? bath.standing() : Magnitude.UNKNOWN, scaling.absurd(),
+                bath.drawn().map(plant -> new DrawnDose(plant.plant(), plant.water(), bath.needles())), scaling.depth(),
+                bath.cover().about(),
                 scaling.own().map(vessel -> vessel.id()), scaling.needleLength(), portions(bath.lines(), bath.batch()),
                 worked.presoak().map(Doses::soak), worked.before().stream().map(Doses::soak).toList(),
                 worked.after().stream().map(Doses::soak).toList(), portions(worked.finish(), bath.batch()));
@@ -91,8 +92,7 @@ public record Doses(Magnitude ratio, Magnitude standing, boolean reused, boolean
 
     private static Portion portion(Line line) {
         PartFigures figures = line.beside(new Batch(Magnitude.UNKNOWN, Magnitude.UNKNOWN));
-        return new Portion(figures.called(), figures.asWritten(), line.dose(),
-                Line.amount(line.part()).filter(Amount::about).isPresent(), figures.spooned(), figures.stockPercent(),
+        return new Portion(figures.called(), figures.asWritten(), line.dose(), figures.spooned(), figures.stockPercent(),
                 figures.bySpoon(), figures.dissolves());
     }
 }

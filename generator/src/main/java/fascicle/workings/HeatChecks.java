@@ -24,9 +24,10 @@ final class HeatChecks {
 
     private static final double HOUR = 60;
     private static final double DAY = 24 * HOUR;
+    private static final double NIGHT = 12 * HOUR;
     private static final double LONGEST_HEAT = DAY;
     private static final double LONGEST_SUN = 30 * DAY;
-    private static final double LONGEST_SOAK = 30 * DAY;
+    static final double LONGEST_SOAK = 30 * DAY;
     private static final double LONGEST_COOLING = 7 * DAY;
     private static final double LONGEST_DRYING = 60 * DAY;
 
@@ -49,6 +50,7 @@ final class HeatChecks {
         recipe.after().forEach(treatment -> treatment.heat().forEach(this::step));
         recipe.bath().extract().map(Bath.Extract::heat).ifPresent(steps -> steps.forEach(this::step));
         recipe.presoak().ifPresent(presoak -> span("for", presoak.time(), LONGEST_SOAK, "a soak"));
+        recipe.parts().forEach(part -> tooLong("at", part.at(), LONGEST_SUN, "a bath"));
         span("cool", recipe.cool(), LONGEST_COOLING, "cooling");
         span("dry", recipe.dry(), LONGEST_DRYING, "drying");
     }
@@ -86,19 +88,20 @@ final class HeatChecks {
     }
 
     private void span(String key, Optional<Noted<Span>> noted, double longest, String what) {
-        noted.ifPresent(span -> {
-            if (!(span.value() instanceof Span.Timed timed)) {
-                return;
-            }
-            double minutes = timed.time().value();
-            if (minutes > longest) {
-                findings.warning(span.place(), "“" + key + ": " + span.written() + "” is longer than " + length(longest)
-                        + ", the most one expects of " + what + "; check the figure and its unit");
-            } else if (minutes <= 0) {
-                findings.warning(span.place(), "“" + key + ": " + span.written() + "” is no time at all; write how long, "
-                        + "or leave “" + key + "” out");
-            }
-        });
+        tooLong(key, noted, longest, what);
+        noted.filter(span -> minutes(span) <= 0).ifPresent(span -> findings.warning(span.place(), "“" + key + ": "
+                + span.written() + "” is no time at all; write how long, or leave “" + key + "” out"));
+    }
+
+    private void tooLong(String key, Optional<Noted<Span>> noted, double longest, String what) {
+        noted.filter(span -> minutes(span) > longest).ifPresent(span -> findings.warning(span.place(), "“" + key + ": "
+                + span.written() + "” is longer than " + length(longest) + ", the most one expects of " + what
+                + "; check the figure and its unit"));
+    }
+
+    /** How long it is, in minutes; a night is as long as a night. */
+    private static double minutes(Noted<Span> span) {
+        return span.value() instanceof Span.Timed timed ? timed.time().value() : NIGHT;
     }
 
     private static String length(double minutes) {

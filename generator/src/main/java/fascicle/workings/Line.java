@@ -9,6 +9,7 @@ import fascicle.notebook.Noted;
 import fascicle.notebook.Part;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * One line of a recipe, understood: what the thing is, and what its amount follows.
@@ -50,11 +51,12 @@ record Line(Part part, Substance thing, Basis by, Dose dose) {
         Magnitude millilitres = dose.millilitresIn(batch);
         Magnitude owf = writtenOwf().orElse(grams.over(batch.needles()).times(100));
         Magnitude perLitre = writtenPerLitre().orElse(dissolved);
-        boolean amountAbout = grams.about() || millilitres.about() || amount(part).filter(Amount::about).isPresent();
+        boolean about = amount(part).filter(Amount::about).isPresent() || Stream.of(grams, millilitres, owf, perLitre)
+                .anyMatch(Magnitude::about);
         return new PartFigures(part, thing.id(), thing.called(), part.amount().map(Noted::written), grams.value(),
-                millilitres.value(), owf.value(), perLitre.value(), by, amountAbout || owf.about() || perLitre.about(),
-                amountAbout, thing.isSpooned(amount(part)), stockPercent(), thing.isBySpoon(amount(part)),
-                thing.isLiquid(amount(part).filter(amount -> !(amount instanceof Amount.OfStock))), !thing.isPlant() && !thing.isLiquid(amount(part)));
+                millilitres.value(), owf.value(), perLitre.value(), by, about, grams.about(), millilitres.about(), thing.isSpooned(amount(part)), stockPercent(), thing.isBySpoon(amount(part)),
+                thing.isLiquid(amount(part).filter(amount -> !(amount instanceof Amount.OfStock))), dose.liquid(),
+                !thing.isPlant() && !dose.liquid());
     }
 
     private Optional<Magnitude> writtenOwf() {

@@ -14,6 +14,7 @@ import java.util.stream.Stream;
  *
  * @param needles dry needles, g
  * @param ratio mL of liquor to a gram of needles
+ * @param reused whether it stands in what an earlier bath left
  * @param standing what stood in it from the bath before, mL; zero for a fresh bath
  * @param liquor all the liquid
  * @param cover the liquor that the recipe's depth asks for in its vessel, mL; zero where it asks for none
@@ -21,20 +22,20 @@ import java.util.stream.Stream;
  * @param others everything else
  * @param drawn the plant that is drawn out for it
  */
-record Mixture(Magnitude needles, Magnitude ratio, Magnitude standing, Liquor liquor, Magnitude cover,
-        List<Line> dye, List<Line> others, Optional<Drawn> drawn) {
+record Mixture(Magnitude needles, Magnitude ratio, boolean reused, Magnitude standing, Liquor liquor,
+        Magnitude cover, List<Line> dye, List<Line> others, Optional<Drawn> drawn) {
 
     /** A bath whose water was measured. */
     static Mixture poured(Magnitude water, Magnitude standing, Magnitude needles, List<Line> dye, List<Line> others) {
         Liquor liquor = Liquor.poured(water, standing, needles, doses(dye, others));
-        return new Mixture(needles, liquor.total().over(needles), standing, liquor, Magnitude.ZERO, dye, others,
+        return new Mixture(needles, liquor.total().over(needles), false, standing, liquor, Magnitude.ZERO, dye, others,
                 Optional.empty());
     }
 
     /** A bath filled up to a volume. */
     static Mixture filled(Magnitude total, Magnitude standing, Magnitude needles, List<Line> dye, List<Line> others) {
         Liquor liquor = Liquor.filled(total, standing, needles, doses(dye, others));
-        return new Mixture(needles, total.over(needles), standing, liquor, Magnitude.ZERO, dye, others,
+        return new Mixture(needles, total.over(needles), false, standing, liquor, Magnitude.ZERO, dye, others,
                 Optional.empty());
     }
 
@@ -42,28 +43,27 @@ record Mixture(Magnitude needles, Magnitude ratio, Magnitude standing, Liquor li
     static Mixture byRatio(Magnitude ratio, Magnitude standing, Magnitude needles, List<Line> dye,
             List<Line> others) {
         Liquor liquor = Liquor.filled(ratio.times(needles), standing, needles, doses(dye, others));
-        return new Mixture(needles, ratio, standing, liquor, Magnitude.ZERO, dye, others,
-                Optional.empty());
+        return new Mixture(needles, ratio, false, standing, liquor, Magnitude.ZERO, dye, others, Optional.empty());
     }
 
     /** The same bath, whose depth is asked for however few needles there are. */
     Mixture toThisDepth() {
-        return new Mixture(needles, ratio, standing, liquor, liquor.total(), dye, others, drawn);
+        return new Mixture(needles, ratio, reused, standing, liquor, liquor.total(), dye, others, drawn);
     }
 
     /** The same where nobody said how much water was poured. */
     Mixture withoutWater() {
-        return new Mixture(needles, ratio, standing, liquor.withoutWater(), cover, dye, others, drawn);
+        return new Mixture(needles, ratio, reused, standing, liquor.withoutWater(), cover, dye, others, drawn);
     }
 
     /** The same for which a plant is drawn out. */
     Mixture drawing(Optional<Drawn> plant) {
-        return new Mixture(needles, ratio, standing, liquor, cover, dye, others, plant);
+        return new Mixture(needles, ratio, reused, standing, liquor, cover, dye, others, plant);
     }
 
-    /** Whether it stands in what an earlier bath left. */
-    boolean isReused() {
-        return !standing.equals(Magnitude.ZERO);
+    /** The same as one that stands in what an earlier bath left, or not. */
+    Mixture reusing(boolean earlier) {
+        return new Mixture(needles, ratio, earlier, standing, liquor, cover, dye, others, drawn);
     }
 
     /** How much of what an earlier bath left is taken, mL: no more than there is room for beside the liquid parts. */
@@ -93,20 +93,20 @@ record Mixture(Magnitude needles, Magnitude ratio, Magnitude standing, Liquor li
 
     /** The same bath for other needles, at the same ratio unless so much liquor, in mL, is needed to cover them. */
     Mixture scaledTo(Magnitude grams, Magnitude covering) {
-        Magnitude left = !isReused() ? standing : standing.over(needles).times(grams);
+        Magnitude left = reused ? standing.over(needles).times(grams) : standing;
         List<Line> scaledDye = dye.stream().map(line -> line.growingFrom(batch())).toList();
         List<Line> scaledOthers = others.stream().map(line -> line.growingFrom(batch())).toList();
         Magnitude total = ratio.times(grams);
         boolean deeper = total.known() && covering.known() && covering.orThrow() > total.orThrow();
         Mixture scaled = deeper ? filled(covering, left, grams, scaledDye, scaledOthers)
                 : byRatio(ratio, left, grams, scaledDye, scaledOthers);
-        boolean unsaid = isReused() && !liquor.water().known();
-        return (unsaid ? scaled.withoutWater() : scaled).drawing(drawn.map(plant -> plant.times(grams.over(needles))));
+        boolean unsaid = reused && !liquor.water().known();
+        return (unsaid ? scaled.withoutWater() : scaled).reusing(reused).drawing(drawn.map(plant -> plant.times(grams.over(needles))));
     }
 
     /** The same things, with no amount or volume known. */
     Mixture unknown() {
-        return new Mixture(Magnitude.UNKNOWN, Magnitude.UNKNOWN, Magnitude.UNKNOWN, Liquor.UNKNOWN, Magnitude.ZERO,
+        return new Mixture(Magnitude.UNKNOWN, Magnitude.UNKNOWN, reused, Magnitude.UNKNOWN, Liquor.UNKNOWN, Magnitude.ZERO,
                 dye.stream().map(Line::unknown).toList(), others.stream().map(Line::unknown).toList(), Optional.empty());
     }
 
@@ -128,8 +128,8 @@ record Mixture(Magnitude needles, Magnitude ratio, Magnitude standing, Liquor li
 
     /** The figures of a dyebath. */
     BathFigures figures() {
-        return new BathFigures(liquor.water().value(), liquor.total().value(), ratio.value(),
-                liquor.about(), figures(dye), figures(others), drawn.map(Drawn::figures));
+        return new BathFigures(liquor.water().value(), liquor.total().value(), liquor.liquidParts().value(), taken(),
+                ratio.value(), liquor.about(), figures(dye), figures(others), drawn.map(Drawn::figures));
     }
 
     /** The figures of everything in it but water. */

@@ -96,7 +96,8 @@ final class Recipes {
     }
 
     private WorkedRecipe work(Recipe recipe, Magnitude needles, String id) {
-        Mixture bath = bath(recipe, needles, id).drawing(recipe.bath().extract().map(plant -> drawn(plant, needles, id)));
+        Mixture bath = bath(recipe, needles, id).reusing(recipe.bath().reuses().isPresent())
+                .drawing(recipe.bath().extract().map(plant -> drawn(plant, needles, id)));
         List<Line> finish = lines(recipe.finish(), false, id, source -> Optional.of(source.bath()));
         return new WorkedRecipe(bath, recipe.presoak().map(presoak -> presoak(presoak, needles, id)),
                 treatments(recipe.before(), needles, id, WorkedRecipe::before),
@@ -140,7 +141,7 @@ final class Recipes {
             return Magnitude.ZERO;
         }
         return Optional.ofNullable(entries.get(Ids.key(bath.reuses().get().value()))).flatMap(Entry::glass)
-                .flatMap(Glass::left).map(noted -> Substance.size(noted.value())).orElse(Magnitude.UNKNOWN);
+                .flatMap(Glass::measuredLeft).map(noted -> Substance.size(noted.value())).orElse(Magnitude.UNKNOWN);
     }
 
     private Magnitude volume(Recipe recipe, Quantity depth) {

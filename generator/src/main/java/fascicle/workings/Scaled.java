@@ -1,5 +1,6 @@
 package fascicle.workings;
 
+import fascicle.bath.Magnitude;
 import fascicle.notebook.Vessel;
 import java.util.List;
 import java.util.Optional;
@@ -34,7 +35,7 @@ import java.util.stream.Stream;
  */
 public record Scaled(String of, double needlesGrams, OptionalDouble liquorMl, OptionalDouble waterMl,
         OptionalDouble ratio, boolean about, Optional<Vessel> vessel, Optional<String> vesselId, OptionalInt pots,
-        OptionalDouble filled, boolean reused, OptionalDouble standingMl, List<PartFigures> dye,
+        OptionalDouble filled, boolean reused, Magnitude standingMl, List<PartFigures> dye,
         List<PartFigures> assistants, Optional<ExtractFigures> extract, Optional<SoakFigures> presoak,
         List<SoakFigures> before, List<SoakFigures> after, List<PartFigures> finish, List<BatchRemark> remarks) {
 

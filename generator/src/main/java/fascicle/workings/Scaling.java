@@ -55,7 +55,7 @@ record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> o
         BathFigures figures = scaled.bath().figures();
         Scaled plain = new Scaled(of, grams, figures.liquorMl(), figures.waterMl(), figures.ratio(), figures.about(),
                 vessel, vessel.map(Vessel::id).or(() -> recipe.bath().vessel().map(Noted::value)), pots, filled,
-                scaled.bath().isReused(), scaled.bath().taken().value(), figures.dye(), figures.assistants(),
+                scaled.bath().reused(), scaled.bath().taken(), figures.dye(), figures.assistants(),
                 figures.extract(), scaled.presoakFigures(), WorkedRecipe.figures(scaled.before()),
                 WorkedRecipe.figures(scaled.after()), scaled.finishFigures(), List.of());
         return plain.remarked(remarks(plain, liquor, cover > 0));
@@ -74,7 +74,7 @@ record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> o
         }
         remarks.addAll(absurd());
         if (scaled.reused()) {
-            remarks.add(new BatchRemark.Reused(worked.bath().standing().value()));
+            remarks.add(reused(scaled));
         } else if (scaled.liquorMl().isEmpty() && !liquor.impossible() && !scaled.parts().isEmpty()) {
             remarks.add(new BatchRemark.NoLiquor());
         }
@@ -89,6 +89,14 @@ record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> o
                 .forEach(soak -> stocks(remarks, soak.with(), soak.waterMl(), 1));
         stocks(remarks, scaled.parts(), scaled.waterMl(), pots);
         return List.copyOf(remarks);
+    }
+
+    private BatchRemark reused(Scaled scaled) {
+        Magnitude left = worked.bath().standing();
+        Magnitude taken = scaled.standingMl();
+        return taken.known() && left.known() && taken.orThrow() > left.orThrow() * (1 + HARDLY)
+                ? new BatchRemark.LeftTooLittle(taken, left, left.times(Magnitude.of(scaled.needlesGrams())).over(taken))
+                : new BatchRemark.Reused(left);
     }
 
     /** What the recipe itself has too much of, whatever it is scaled to. */

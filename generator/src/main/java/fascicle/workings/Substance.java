@@ -36,6 +36,12 @@ record Substance(String id, Optional<Dye> dye, Kitchen kitchen) {
     /** A level US teaspoon of baking soda: the same database, item 18372. */
     private static final double TEASPOON_OF_BAKING_SODA = 4.6;
 
+    /** What a US cup of distilled vinegar weighs, g: the same database, item 02053. */
+    private static final double CUP_OF_VINEGAR = 238;
+
+    /** Up to here a liquid acid is a household's, g in 100 mL, and weighs what vinegar does to a few hundredths. */
+    private static final double DILUTE = 10;
+
     private static final Set<Unit> CUPS = EnumSet.of(Unit.US_CUP, Unit.METRIC_CUP, Unit.IMPERIAL_CUP);
 
     private static final Set<Unit> SPOONS_AND_CUPS = EnumSet.of(Unit.US_CUP, Unit.METRIC_CUP, Unit.IMPERIAL_CUP,
@@ -137,7 +143,7 @@ record Substance(String id, Optional<Dye> dye, Kitchen kitchen) {
         }
         if (amount instanceof Amount.Measured measured) {
             Magnitude volume = size(measured.volume());
-            return byTheCup(measured.volume())
+            return !liquid && byTheCup(measured.volume())
                     ? new Dose(Basis.BATCH, volume.times(CUP_OF_TABLE_SALT / CUP), volume, false)
                     : ofVolume(volume, liquid);
         }
@@ -172,7 +178,14 @@ record Substance(String id, Optional<Dye> dye, Kitchen kitchen) {
 
     /** The volume of a liquid's mass; that of a powder's mass is nobody's business. */
     private Magnitude millilitres(Magnitude grams, boolean liquid) {
-        return liquid ? grams.over(gramsPerMillilitre(true)) : Magnitude.UNKNOWN;
+        Magnitude density = gramsPerMillilitre(true);
+        return !liquid ? Magnitude.UNKNOWN
+                : grams.over(!density.known() && isDiluteAcid() ? Magnitude.of(CUP_OF_VINEGAR / CUP, true) : density);
+    }
+
+    private boolean isDiluteAcid() {
+        return kind().filter(Dye.Kind.ACID::equals).isPresent()
+                && dye.flatMap(Dye::acidity).filter(acidity -> acidity.value() <= DILUTE).isPresent();
     }
 
     /** A liquid's density; a powder's by the maker's own spoon, else its density, else a published weight. */

@@ -26,6 +26,10 @@ class BathPagesTest {
     private Path folder;
 
     private Book book(Edition edition) throws IOException, ThemeBroken {
+        return book(edition, "0.9 L");
+    }
+
+    private Book book(Edition edition, String left) throws IOException, ThemeBroken {
         WrittenNotebook written = WrittenNotebook.small(folder)
                 .with("notebook.yaml", "form: 1\ntitle: A small notebook\nkitchen: us\n"
                         + "water: {alkalinity: 100 mg/L, ph: 7.5}\n")
@@ -40,9 +44,9 @@ class BathPagesTest {
                           dye: [{is: brick, amount: 2 % owf}]
                           assistants: [{is: white-vinegar, amount: 1 tbsp}]
                           ph: {reads: 5, with: meter}
-                        glass: {plain: {hex: "#f5f3f1"}, before: {hex: "#ea8e63"}, after: {hex: "#f1cdb6"}, diluted: {before: 2, after: 1}, left: 0.9 L}
+                        glass: {plain: {hex: "#f5f3f1"}, before: {hex: "#ea8e63"}, after: {hex: "#f1cdb6"}, diluted: {before: 2, after: 1}, left: LEFT}
                         ---
-                        """)
+                        """.replace("LEFT", left))
                 .with("days/2026-05-10/second.md", """
                         ---
                         title: The second batch
@@ -100,11 +104,21 @@ class BathPagesTest {
     @Test
     void dataHoldTheSameFigures() throws IOException, ThemeBroken {
         String json = text(book(Edition.STUDIO), "data/book.json");
-        assertTrue(json.contains("\"reuses\":\"2026-05-09-first\",\"standing\":{\"liquor_ml\":900,\"dye\":[\n"
+        assertTrue(json.contains("\"reuses\":\"2026-05-09-first\",\"standing\":{\"liquor_ml\":900,\"liquor_about\":false,\"dye\":[\n"
                 + "{\"is\":\"brick\",\"g\":0.6,\"low_g\":null,\"high_g\":null,\"top_up_g\":0.4"), json);
         assertTrue(json.contains("\"baths\":[\n{\"first\":\"2026-05-09-first\",\"entries\":[\"2026-05-09-first\","
                 + "\"2026-05-10-second\",\"2026-05-11-third\"],\"batches\":3,"), json);
         assertTrue(json.contains("\"ph_estimate_why\":\"liquor\""), "nobody said what the second left in the pot");
+    }
+
+    @Test
+    void aRoughVolumeStaysRough() throws IOException, ThemeBroken {
+        Book book = book(Edition.STUDIO, "about 0.9 L");
+        assertTrue(page(book, "2026-05-10-second").select("main").text()
+                .contains("Liquor that stood in it about 900\u202fmL"));
+        String json = text(book, "data/book.json");
+        assertTrue(json.contains("\"standing\":{\"liquor_ml\":900,\"liquor_about\":true,"), json);
+        assertTrue(text(book, "entries/2026-05-10-second.html").contains("\"left\":[900.0,1]"), "for the browser");
     }
 
     @Test

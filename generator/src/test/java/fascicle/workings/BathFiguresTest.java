@@ -125,9 +125,9 @@ class BathFiguresTest {
         assertFalse(working.bath().about(), "the water was measured");
         PartFigures dye = working.bath().dye().get(0);
         PartFigures salt = working.bath().assistants().get(0);
-        assertTrue(dye.about() && dye.amountAbout());
+        assertTrue(dye.about() && dye.gramsAbout());
         assertTrue(salt.about(), "its owf rests on the weight");
-        assertFalse(salt.amountAbout(), "40 g are 40 g");
+        assertFalse(salt.gramsAbout(), "40 g are 40 g");
     }
 
     @Test

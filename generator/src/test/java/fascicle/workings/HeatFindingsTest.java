@@ -94,6 +94,14 @@ class HeatFindingsTest {
     }
 
     @Test
+    void norIsAnythingAddedMonthsLater() {
+        notebook.with("dyes/brick.md", "---\nkind: dye\nform: powder\n---\n");
+        pot("bath: {water: 3 L, dye: [{is: brick, amount: 1 g, at: 400 days}]}");
+        assertEquals(List.of("“at: 400 days” is longer than 30 days, the most one expects of a bath"),
+                proofed().stream().map(line -> line.replaceAll(".*warning: |;.*", "")).toList());
+    }
+
+    @Test
     void noTimeAtAllIsAMistake() {
         pot("heat: [{to: 88 °C, hold: 0 min}]");
         found("days/2026-05-09/pot.md:4:26: warning: “hold: 0 min” is no time at all; write how long, or leave “hold” out");

@@ -124,7 +124,7 @@ class InheritanceTest {
         room.entry("2026-05-09-pot").weighing("about 20 g").takenFrom("simmer", SIMMER);
         BathFigures bath = room.worked("2026-05-09-pot").bath();
         assertTrue(bath.about());
-        assertTrue(bath.assistants().get(0).amountAbout(), "its liquor rests on the weight");
+        assertTrue(bath.assistants().get(0).gramsAbout(), "its liquor rests on the weight");
     }
 
     @Test

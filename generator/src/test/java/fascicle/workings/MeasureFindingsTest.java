@@ -190,6 +190,18 @@ class MeasureFindingsTest {
         assertEquals(Optional.of(LocalDate.parse("2026-06-01")), Today.of(notebook.read().notebook()));
     }
 
+    /** 3000 weeks from 2026-05-09 are 57 years; 30 weeks are 210 days, of which 22 are left in May: the 5th of December. */
+    @Test
+    void aReadingInTheWindowTakenInAnotherLifeIsNotToday() {
+        pot("water: 3 L", "window: [{after: 30 weeks, lab: [40, 20, 20]}, {after: 3000 weeks, lab: [50, 10, 10]}]");
+        found("days/2026-05-09/pot.md:4:56: warning: “after: 3000 weeks” puts this reading on 2083-11-06, more than a year "
+                + "after the newest dye day, 2026-05-09, and does not count as today; check the figure and its unit, such as "
+                + "“after: 6 weeks”");
+        assertEquals(Optional.of(LocalDate.parse("2026-12-05")), Today.of(notebook.read().notebook()));
+        pot("water: 3 L", "window: [{after: 999999999999 weeks, lab: [50, 10, 10]}]");
+        assertEquals(Optional.of(LocalDate.parse("2026-05-09")), Today.of(notebook.read().notebook()));
+    }
+
     private void cover(String line) {
         notebook.with("notebook.yaml", "form: 1\ntitle: A notebook\nkitchen: metric\n" + line + "\n");
     }

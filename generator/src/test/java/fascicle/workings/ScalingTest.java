@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fascicle.bath.Basis;
+import fascicle.bath.Magnitude;
 import fascicle.notebook.Dye;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
@@ -92,6 +94,36 @@ class ScalingTest {
         Scaled scaled = scale("2026-05-09-weak", 25);
         assertEquals(1250, known(scaled.liquorMl()), 1e-9);
         assertEquals(250, known(scaled.waterMl()), 1e-9);
+    }
+
+    /** 0 L was never measured, so that nobody knows what stands in the pot; but something does. */
+    @Test
+    void aBathOfWhichNothingWasLeftIsStillAReusedOne() {
+        room.entry("2026-05-02-strong").weighing("45 g").water("3 L").left("0 mL");
+        room.entry("2026-05-09-weak").weighing("50 g").reuses("2026-05-02-strong").water("500 mL");
+        Scaled scaled = scale("2026-05-09-weak", 25);
+        assertTrue(scaled.reused());
+        assertEquals(UNKNOWN, scaled.liquorMl());
+        assertEquals(List.of(new BatchRemark.Reused(Magnitude.UNKNOWN)), scaled.remarks());
+    }
+
+    /** 2 L were left and 50 g dyed in them: 100 g would want 4 L. */
+    @Test
+    void moreThanWasLeftOfABathCannotBeTaken() {
+        room.entry("2026-05-02-strong").weighing("45 g").water("3 L").left("2 L");
+        room.entry("2026-05-09-weak").weighing("50 g").reuses("2026-05-02-strong").water("500 mL");
+        assertEquals(List.of(new BatchRemark.LeftTooLittle(Magnitude.of(4000), Magnitude.of(2000), Magnitude.of(50))),
+                scale("2026-05-09-weak", 100).remarks());
+    }
+
+    /** About 2 L for 50 g are about 1 L for 25 g. */
+    @Test
+    void whatRoughlyStoodInAPotStaysRough() {
+        room.entry("2026-05-02-strong").weighing("45 g").water("3 L").left("about 2 L");
+        room.entry("2026-05-09-weak").weighing("50 g").reuses("2026-05-02-strong").water("500 mL");
+        Scaled scaled = scale("2026-05-09-weak", 25);
+        assertEquals(Magnitude.of(1000, true), scaled.standingMl());
+        assertEquals(List.of(new BatchRemark.Reused(Magnitude.of(2000, true))), scaled.remarks());
     }
 
     @Test

@@ -57,6 +57,15 @@ class StockTest {
         assertFalse(lot("fallen").remainder().left().about());
     }
 
+    /** 60 g of household vinegar are about 59.64 mL (238 g to a US cup of 236.588 mL): about 940.36 of a litre are left. */
+    @Test
+    void aBottleOfVinegarThatWasWeighedOut() {
+        room.thing(new Label("vinegar").kind(Dye.Kind.ACID).form(Dye.Form.LIQUID).acidity(5).pack("1000 mL", 1));
+        room.entry("2026-05-09-a").weighing("45 g").water("1 L").with("vinegar", "60 g");
+        assertEquals(940.356, dye("vinegar").remainder().left().orThrow(), 1e-3);
+        assertTrue(dye("vinegar").remainder().left().about());
+    }
+
     /** 300 − 45 = 255 g at most; what the damp 40 g were when dry nobody knows. */
     @Test
     void needlesWeighedDampLeaveALotUnknownAndSayWhere() {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fascicle.bath.Basis;
+import fascicle.bath.Magnitude;
 import fascicle.measure.Kitchen;
 import fascicle.notebook.Dye;
 import java.util.OptionalDouble;
@@ -65,6 +66,44 @@ class SubstanceTest {
         assertEquals(8, known(dye(Kitchen.METRIC, amber, "10 g").ml()), 1e-12);
         assertFalse(dye(Kitchen.METRIC, amber, "2 tsp").spooned(), "a liquid in a spoon is poured");
         assertEquals(UNKNOWN, dye(Kitchen.METRIC, label("amber").form(Dye.Form.LIQUID), "10 g").ml());
+    }
+
+    /** A spoon whose weight she only guessed makes the grams rough, and not the spoon. */
+    @Test
+    void massAndVolumeAreEachAsSureAsTheyAre() {
+        PartFigures part = dye(Kitchen.METRIC, label("brick").form(Dye.Form.POWDER).levelTeaspoon("about 3 g"), "1 tsp");
+        assertEquals(Magnitude.of(3, true), part.mass());
+        assertEquals(Magnitude.of(5), part.volume());
+        assertTrue(dye(Kitchen.METRIC, label("brick").form(Dye.Form.POWDER).levelTeaspoon("3 g"), "1 tsp").mass().about(),
+                "spoons wander");
+    }
+
+    /** 400 mL of a 10 % stock hold 40 g of the thing, which at 1.25 g/mL is 32 mL of it; poured it is what was poured. */
+    @Test
+    void howMuchOfAThingAsItIsSold() {
+        Workroom.Label amber = label("amber").form(Dye.Form.LIQUID).density(1.25);
+        Magnitude density = Magnitude.of(1.25);
+        assertEquals(Magnitude.of(32), dye(Kitchen.METRIC, amber, "400 mL of 10 % stock").volumeAsSold(density));
+        assertEquals(Magnitude.of(400), dye(Kitchen.METRIC, amber, "400 mL of 10 % stock").volume());
+        assertEquals(Magnitude.of(10), dye(Kitchen.METRIC, amber, "10 mL").volumeAsSold(density));
+        assertEquals(Magnitude.UNKNOWN, dye(Kitchen.METRIC, label("brick").form(Dye.Form.POWDER), "10 g")
+                .volumeAsSold(Magnitude.UNKNOWN));
+    }
+
+    /** USDA, item 02053: a US cup of distilled vinegar, 236.588 mL, weighs 238 g; so 60 g are 59.64 mL. */
+    @Test
+    void aWeighedVinegarPoursAsVinegarDoes() {
+        Workroom.Label vinegar = label("vinegar").kind(Dye.Kind.ACID).form(Dye.Form.LIQUID).acidity(5);
+        PartFigures part = dye(Kitchen.METRIC, vinegar, "60 g");
+        assertEquals(Magnitude.of(60), part.mass(), "as it was weighed");
+        assertEquals(59.644, known(part.ml()), 1e-3);
+        assertTrue(part.mlAbout(), "nobody measured its density");
+        assertEquals(1059.644, liquorWith(vinegar, "60 g"), 1e-3);
+        assertEquals(UNKNOWN, dye(Kitchen.METRIC, vinegar, "60 mL").grams(), "nobody asked what it weighs");
+        assertEquals(60 / 1.1, known(dye(Kitchen.METRIC, vinegar.density(1.1), "60 g").ml()), 1e-9, "her own goes before");
+        assertEquals(UNKNOWN, dye(Kitchen.METRIC, label("essence").kind(Dye.Kind.ACID).form(Dye.Form.LIQUID).acidity(25),
+                "60 g").ml(), "a strong acid is heavier");
+        assertEquals(UNKNOWN, dye(Kitchen.METRIC, label("verjuice").kind(Dye.Kind.ACID).form(Dye.Form.LIQUID), "60 g").ml());
     }
 
     @Test

@@ -169,6 +169,10 @@ class BatchTest {
         weight.sendKeys(Keys.chord(Keys.CONTROL, "a"), "1,500");
         assertTrue(browser.driver().findElement(By.cssSelector(".batch-wrong")).isDisplayed());
         assertEquals("true", weight.getDomAttribute("aria-invalid"));
+        weight.sendKeys(Keys.chord(Keys.CONTROL, "a"), "1000000");
+        assertEquals("false", weight.getDomAttribute("aria-invalid"));
+        weight.sendKeys(Keys.chord(Keys.CONTROL, "a"), "1000001");
+        assertEquals("true", weight.getDomAttribute("aria-invalid"), "more than a ton, as the command says too");
         assertEquals("batch-wrong", weight.getDomAttribute("aria-describedby"));
         browser.screenshot("batch-wrong");
         assertEquals(List.of(), browser.complaints());

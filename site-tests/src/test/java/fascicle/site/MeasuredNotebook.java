@@ -28,12 +28,13 @@ final class MeasuredNotebook {
                     title: Rust & “ochre” <b>
                     kind: dye
                     form: powder
-                    level-tsp: {weight: 2.7 g}
+                    level-tsp: {weight: about 2.7 g}
                     pack: {holds: 20 g}
                     ---
                     """,
             "dyes/table-salt.md", "---\nkind: salt\nform: crystals\n---\n",
             "dyes/vinegar.md", "---\nkind: acid\nform: liquid\nacidity: 5 %\nacid: acetic\ndensity: 1.006 g/mL\n---\n",
+            "dyes/wine.md", "---\nkind: acid\nform: liquid\nacidity: 6 %\nacid: acetic\npack: {holds: 500 mL}\n---\n",
             "dyes/husks.md", "---\nkind: dye\nform: plant\n---\n",
             "methods/deep.md", """
                     ---
@@ -46,7 +47,7 @@ final class MeasuredNotebook {
                       vessel: pan
                       depth: 4 cm
                       dye: [{is: rust, amount: 1 1/2 tsp}, {is: rust, amount: 0.7 % owf}, {is: husks, amount: about 80 g}]
-                      assistants: [{is: table-salt, amount: 1/4 cup}, {is: vinegar, amount: 2 tbsp}, {is: vinegar, amount: a splash}]
+                      assistants: [{is: table-salt, amount: 1/4 cup}, {is: vinegar, amount: 2 tbsp}, {is: vinegar, amount: a splash}, {is: wine, amount: 40 g}]
                     after: [{as: mordant, water: 1 L}, {water: 700 mL}, {water: 1.2 L, with: [{is: vinegar, amount: 1 tbsp}]}]
                     finish: [{is: vinegar, amount: 1 tsp}]
                     ---
@@ -68,8 +69,8 @@ final class MeasuredNotebook {
                         bath: {reuses: 2026-03-01-first, ratio: 61.7, dye: [{is: rust, amount: 0.3 g}]}
                       - name: third
                         needles: {lot: long, weight: 19 g}
-                        bath: {reuses: 2026-03-01-second, vessel: tub}
-                        glass: {left: 0.6 L}
+                        bath: {reuses: 2026-03-01-second, vessel: tub, assistants: [{is: wine, amount: 1/2 packet}, {is: wine, amount: 3 % owf}]}
+                        glass: {left: about 0.6 L}
                       - name: fourth
                         needles: {lot: long, weight: 19 g}
                         bath: {reuses: 2026-03-01-third, vessel: tub, dye: [{is: rust, amount: 0.2 g}]}

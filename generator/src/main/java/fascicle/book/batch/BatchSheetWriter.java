@@ -29,7 +29,7 @@ final class BatchSheetWriter {
     }
 
     BatchSheet sheet() {
-        StepNames names = StepNames.of(purposes(scaled.before()), purposes(scaled.after()), words);
+        StepNames names = StepNames.of(scaled, words);
         List<BatchSheet.Bath> baths = new ArrayList<>();
         scaled.presoak().ifPresent(soak -> baths.add(soak(words.say("step.presoak"), soak)));
         soaks(baths, names.before(), scaled.before());
@@ -42,16 +42,12 @@ final class BatchSheetWriter {
         return new BatchSheet(List.copyOf(baths));
     }
 
-    private static List<Optional<String>> purposes(List<SoakFigures> soaks) {
-        return soaks.stream().map(SoakFigures::as).toList();
-    }
-
     private List<BatchSheet.Row> dyebath() {
         List<BatchSheet.Row> rows = new ArrayList<>();
         rows.add(liquid("fact.water", scaled.waterMl(), scaled.about(), pots));
         rows.add(row(BatchSheet.Kind.SUM, "batch.liquor", scaled.liquorMl(), "ml", scaled.about(), pots));
         if (scaled.reused()) {
-            rows.add(liquid("batch.standing", scaled.standingMl(), scaled.about(), pots));
+            rows.add(liquid("batch.standing", scaled.standingMl().value(), scaled.standingMl().about(), pots));
         }
         scaled.parts().forEach(part -> rows.add(part(part, pots)));
         scaled.extract().ifPresent(plant -> {

@@ -10,6 +10,7 @@ import fascicle.workings.SoakFigures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** What to know of a batch beside its quantities, in sentences. */
@@ -100,10 +101,15 @@ public final class BatchWords {
     private List<String> ofBaths(Scaled scaled) {
         Stream<String> bin = scaled.presoak().stream().flatMap(soak -> soak.shared()
                 ? Stream.of(words.say("batch.shared-bin")) : unknown(soak, words.say("step.presoak")));
-        Stream<String> treatments = Stream.concat(scaled.before().stream(), scaled.after().stream())
-                .flatMap(soak -> unknown(soak, StepNames.treatment(soak.as(), words)));
+        StepNames names = StepNames.of(scaled, words);
+        Stream<String> treatments = Stream.concat(unknown(scaled.before(), names.before()),
+                unknown(scaled.after(), names.after()));
         Stream<String> drawn = scaled.extract().stream().map(plant -> words.say("batch.drawn"));
         return Stream.of(bin, treatments, drawn).flatMap(sentences -> sentences).distinct().toList();
+    }
+
+    private Stream<String> unknown(List<SoakFigures> soaks, List<String> titles) {
+        return IntStream.range(0, soaks.size()).boxed().flatMap(place -> unknown(soaks.get(place), titles.get(place)));
     }
 
     private Stream<String> unknown(SoakFigures soak, String title) {
@@ -131,8 +137,12 @@ public final class BatchWords {
             return words.say("batch.absurd", absurd.called(), figures.amount(absurd.owf(), "percent", false),
                     figures.amount(absurd.most(), "percent", false));
         }
+        if (remark instanceof BatchRemark.LeftTooLittle little) {
+            return words.say("batch.reused-short", figures.amount(little.taken(), "ml").orElseThrow(),
+                    figures.amount(little.left(), "ml").orElseThrow(), figures.amount(little.enoughFor(), "g").orElseThrow());
+        }
         if (remark instanceof BatchRemark.Reused reused) {
-            return figures.amount(reused.left(), "ml", false).map(left -> words.say("batch.reused-of", left))
+            return figures.amount(reused.left(), "ml").map(left -> words.say("batch.reused-of", left))
                     .orElseGet(() -> words.say("batch.reused"));
         }
         return words.say(remark instanceof BatchRemark.NoLiquor ? "batch.no-liquor" : "batch.too-weak");

@@ -60,21 +60,21 @@ public final class PartWords {
         OptionalDouble made = solutions.apply(part.part());
         if (made.isPresent() && part.grams().isPresent()) {
             double millilitres = new Stock(made.getAsDouble()).millilitres(part.grams().getAsDouble());
-            return List.of(stock(millilitres, made.getAsDouble(), part.amountAbout() || part.spooned()),
+            return List.of(stock(millilitres, made.getAsDouble(), part.mass().about()),
                     dissolved(part));
         }
         if (part.stockPercent().isPresent() && part.ml().isPresent()) {
-            ways.add(stock(part.ml().getAsDouble(), part.stockPercent().getAsDouble(), part.amountAbout()));
+            ways.add(stock(part.ml().getAsDouble(), part.stockPercent().getAsDouble(), part.mlAbout()));
             part.grams().ifPresent(grams -> ways.add(dissolved(part)));
             return List.copyOf(ways);
         }
         if (part.grams().isPresent()) {
             ways.add(weighed(part));
         }
-        figures.amount(part.ml(), "ml", part.amountAbout()).ifPresent(ways::add);
+        figures.amount(part.volume(), "ml").ifPresent(ways::add);
         measuring.scoops(part).map(this::scooped).ifPresent(ways::add);
         toMake(part).ifPresent(stock ->
-                ways.add(words.say("batch.or", stock(stock.millilitres(), stock.percent(), part.amountAbout()))));
+                ways.add(words.say("batch.or", stock(stock.millilitres(), stock.percent(), part.mass().about()))));
         return List.copyOf(ways);
     }
 
@@ -93,13 +93,13 @@ public final class PartWords {
 
     private String weighed(PartFigures part) {
         OptionalDouble step = toMake(part).isPresent() ? OptionalDouble.empty() : measuring.balance();
-        return figures.weighed(part.grams().orElseThrow(), step, part.amountAbout() || part.spooned());
+        return figures.weighed(part.grams().orElseThrow(), step, part.mass().about());
     }
 
     /** What a solution brings is measured in a jug, so that the balance's steps do not bind it. */
     private String dissolved(PartFigures part) {
         return words.say("batch.in-it",
-                figures.amount(part.grams().orElseThrow(), "g", part.amountAbout() || part.spooned()));
+                figures.amount(part.grams().orElseThrow(), "g", part.mass().about()));
     }
 
     private String stock(double millilitres, double percent, boolean about) {

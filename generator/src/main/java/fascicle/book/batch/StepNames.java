@@ -1,6 +1,8 @@
 package fascicle.book.batch;
 
 import fascicle.book.words.Words;
+import fascicle.workings.Scaled;
+import fascicle.workings.SoakFigures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,6 +27,18 @@ public record StepNames(List<String> before, List<String> after) {
     public static String treatment(Optional<String> as, Words words) {
         return as.filter(purpose -> words.keys().contains("purpose." + purpose))
                 .map(purpose -> words.say("purpose." + purpose)).orElseGet(() -> words.say("step.treatment"));
+    }
+
+    /**
+     * The names of a batch's treatments.
+     *
+     * @param scaled the batch
+     * @param words the book's words
+     * @return names that differ
+     */
+    public static StepNames of(Scaled scaled, Words words) {
+        return of(scaled.before().stream().map(SoakFigures::as).toList(),
+                scaled.after().stream().map(SoakFigures::as).toList(), words);
     }
 
     /**

@@ -74,15 +74,15 @@ final class ChainComposer {
     }
 
     private String added(PartFigures dye) {
-        return figures.amount(dye.owfPercent(), "percent", dye.about())
-                .or(() -> figures.amount(dye.grams(), "g", dye.amountAbout())).or(dye::asWritten)
+        return figures.amount(dye.owfPercent(), "percent", dye.isRough())
+                .or(() -> figures.amount(dye.mass(), "g")).or(dye::asWritten)
                 .map(amount -> words.say("ladder.at", dye.called(), amount)).orElse(dye.called());
     }
 
     /** What stands in a pot, thing by thing, and what it lacks. */
     private List<Fact> facts(Standing standing) {
         List<Fact> facts = new ArrayList<>();
-        figures.amount(standing.liquorMl(), "ml", false)
+        figures.amount(standing.liquorMl(), "ml")
                 .ifPresent(volume -> facts.add(Fact.of(words.say("chain.liquor"), volume)));
         standing.dye().forEach(dye -> facts.add(fact(dye.called(), amount(dye.grams(), "g"),
                 lacking(dye.topUp().low().isEmpty() ? dye.topUp().value() : dye.topUp().high(), amount(dye.topUp(), "g")))));

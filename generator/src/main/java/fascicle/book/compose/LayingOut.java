@@ -116,8 +116,7 @@ final class LayingOut {
                     .map(holds -> words.say("lay-out.bin", batch.chosen().called(), holds))
                     .orElseGet(() -> words.say("lay-out.bin-unknown", batch.chosen().called())));
         }
-        StepNames names = StepNames.of(batch.whole().before().stream().map(SoakFigures::as).toList(),
-                batch.whole().after().stream().map(SoakFigures::as).toList(), words);
+        StepNames names = StepNames.of(batch.whole(), words);
         treatments(batch, names.before(), Scaled::before);
         treatments(batch, names.after(), Scaled::after);
     }

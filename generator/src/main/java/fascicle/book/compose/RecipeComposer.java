@@ -199,13 +199,11 @@ final class RecipeComposer {
         if (part.spooned()) {
             remarks.add(words.say("part.spooned"));
         }
-        boolean massAbout = part.amountAbout() || part.spooned();
-        boolean shareAbout = part.about() || part.spooned();
         return new Step.PartRow(materials.addresses().leaf(Shelf.DYES, part.is()).map(ways::leaf)
                 .orElse(Link.plain(part.called())), part.asWritten(),
-                figures.amount(part.grams(), "g", massAbout), figures.amount(part.ml(), "ml", part.amountAbout()),
-                figures.amount(part.owfPercent(), "percent", shareAbout),
-                figures.amount(part.gramsPerLitre(), "g-per-l", shareAbout),
+                figures.amount(part.mass(), "g"), figures.amount(part.volume(), "ml"),
+                figures.amount(part.owfPercent(), "percent", part.isRough()),
+                figures.amount(part.gramsPerLitre(), "g-per-l", part.isRough()),
                 words.say("follows." + part.by().name().toLowerCase(Locale.ROOT)), remarks,
                 ways.whence(part.part().is().origin()));
     }

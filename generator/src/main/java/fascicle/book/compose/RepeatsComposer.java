@@ -75,7 +75,7 @@ public final class RepeatsComposer {
 
     private Link dye(PartFigures part) {
         Link dye = ways.to(Shelf.DYES, part.is());
-        Optional<String> amount = figures.amount(part.owfPercent(), "percent", part.about()).or(part::asWritten);
+        Optional<String> amount = figures.amount(part.owfPercent(), "percent", part.isRough()).or(part::asWritten);
         return new Link(amount.map(known -> words.say("ladder.at", dye.text(), known)).orElse(dye.text()), dye.href());
     }
 

@@ -38,7 +38,7 @@ final class BatchJson {
         json.figure("needles_g", OptionalDouble.of(scaled.needlesGrams()));
         json.figure("liquor_ml", scaled.liquorMl());
         json.figure("water_ml", scaled.waterMl());
-        json.figure("standing_ml", scaled.reused() ? scaled.standingMl() : OptionalDouble.empty());
+        json.figure("standing_ml", scaled.reused() ? scaled.standingMl().value() : OptionalDouble.empty());
         json.figure("ratio", scaled.ratio());
         json.yes("about", scaled.about());
         json.text("vessel", scaled.vesselId());
@@ -76,7 +76,7 @@ final class BatchJson {
         json.figure("g", part.grams());
         json.figure("ml", part.ml());
         json.text("by", part.by().name().toLowerCase(Locale.ROOT));
-        json.yes("about", part.about() || part.spooned());
+        json.yes("about", part.isRough());
         json.text("spoons", scoops.map(Scoops::text));
         json.figure("spoons_error_percent", scoops.stream().mapToDouble(Scoops::errorPercent).findFirst());
         OptionalDouble made = solutions.apply(part.part());

@@ -1,5 +1,8 @@
 package fascicle.book.data;
 
+import fascicle.bath.Batch;
+import fascicle.bath.Pot;
+import fascicle.bath.StockToMake;
 import fascicle.book.words.Words;
 import fascicle.measure.Kitchen;
 import fascicle.measure.Numbers;
@@ -14,7 +17,7 @@ import java.util.OptionalDouble;
 
 /**
  * {@code data/batch.js}: what {@code scripts/batch.js} needs for every recipe of the book: the vessels and the balance,
- * the units of needles in billionths of a gram, the spoons of each kitchen, and the book's words.
+ * the rules of the trade, the units of needles in billionths of a gram, the spoons of each kitchen, and the book's words.
  */
 public final class BatchScript {
 
@@ -25,7 +28,7 @@ public final class BatchScript {
             "batch.liquor", "step.finish", "scaling.in", "table.unknown", "batch.pot", "batch.pots", "batch.stock",
             "batch.or", "batch.in-it", "batch.scoops-more", "batch.scoops-less", "batch.make-stock",
             "batch.spoons-wander", "batch.standing", "batch.extract-plant", "batch.extract-water", "batch.drawn", "batch.shared-bin",
-            "batch.no-soak-water", "batch.unsized", "batch.reused", "batch.reused-of", "batch.absurd", "unit.percent",
+            "batch.no-soak-water", "batch.unsized", "batch.reused", "batch.reused-of", "batch.reused-short", "batch.absurd", "unit.percent",
             "batch.no-liquor", "batch.paler", "batch.too-long", "batch.no-room", "batch.unmeasured",
             "batch.too-weak", "batch.too-much-stock", "batch.wrong", "kitchen.us", "kitchen.metric", "kitchen.imperial");
 
@@ -54,6 +57,7 @@ public final class BatchScript {
         json.object(() -> {
             json.text("kitchen", workings.measuring().kitchen().key());
             json.exact("balance", workings.measuring().balance());
+            json.object("rules", this::rules);
             json.rows("units", UNITS, unit -> {
                 json.cell(unit.symbol());
                 json.cell(unit.size().multiply(BILLION).bigDecimalValue().toPlainString());
@@ -71,6 +75,24 @@ public final class BatchScript {
             json.object("words", () -> WORDS.forEach(key -> json.text(key, words.say(key))));
         });
         return json.finished().strip();
+    }
+
+    /** The constants of the trade by which a batch is worked out, from where they are kept. */
+    private void rules() {
+        rule("heaviest", Batch.MOST_NEEDLES);
+        rule("full", Pot.FULL);
+        rule("room", Pot.ROOM_OF_NEEDLES);
+        rule("steps", StockToMake.STEPS);
+        rule("usual", StockToMake.USUAL_PERCENT);
+        rule("weak", StockToMake.WEAK_PERCENT);
+        rule("least", StockToMake.LEAST_MILLILITRES);
+        rule("scoops", Scoops.MOST_SCOOPS);
+        rule("near", Scoops.NEAR_ENOUGH_PERCENT);
+        rule("useless", Scoops.USELESS_PERCENT);
+    }
+
+    private void rule(String name, double constant) {
+        json.exact(name, OptionalDouble.of(constant));
     }
 
     private void vessel(Vessel vessel) {

@@ -39,7 +39,9 @@ public final class DosesJson {
             json.exact("standing", doses.standing());
             json.mark("reused", doses.reused());
             json.mark("waterUnsaid", doses.waterUnsaid());
-            json.exact("left", doses.left());
+            if (doses.left().known()) {
+                json.exact("left", doses.left());
+            }
             json.items("absurd", doses.absurd(), absurd -> {
                 json.text("called", absurd.called());
                 json.exact("owf", OptionalDouble.of(absurd.owf()));
@@ -99,7 +101,6 @@ public final class DosesJson {
                 json.text("written", portion.written());
             }
             json.mark("liquid", portion.dose().liquid());
-            json.mark("about", portion.about());
             json.mark("spooned", portion.spooned());
             json.exact("stock", portion.stockPercent());
             json.mark("bySpoon", portion.bySpoon());

@@ -42,7 +42,8 @@ final class JsonBaths {
     }
 
     private void members(Standing standing) {
-        json.figure("liquor_ml", standing.liquorMl());
+        json.figure("liquor_ml", standing.liquorMl().value());
+        json.yes("liquor_about", standing.liquorMl().about());
         json.items("dye", standing.dye(), dye -> {
             json.text("is", dye.is());
             estimate("", dye.grams());

@@ -151,7 +151,7 @@ final class JsonEntry {
             json.figure("owf_percent", part.owfPercent());
             json.figure("g_per_l", part.gramsPerLitre());
             json.text("by", part.by().name().toLowerCase(Locale.ROOT));
-            json.yes("about", part.about() || part.spooned());
+            json.yes("about", part.isRough());
         });
     }
 

@@ -1,5 +1,6 @@
 package fascicle.book.figures;
 
+import fascicle.bath.Magnitude;
 import fascicle.book.words.Words;
 import fascicle.colour.Lab;
 import fascicle.measure.Dimension;
@@ -124,6 +125,17 @@ public final class Figures {
      */
     public Optional<String> amount(OptionalDouble amount, String unit, boolean about) {
         return amount.isEmpty() ? Optional.empty() : Optional.of(amount(amount.getAsDouble(), unit, about));
+    }
+
+    /**
+     * An amount, to about three figures, with its unit.
+     *
+     * @param amount how much, if it is known, and whether it is rough
+     * @param unit the unit's key, such as {@code g}
+     * @return such as {@code about 45 g}
+     */
+    public Optional<String> amount(Magnitude amount, String unit) {
+        return amount(amount.value(), unit, amount.about());
     }
 
     /**

@@ -50,17 +50,16 @@ public final class Amounts {
     }
 
     private Optional<String> owf(PartFigures part) {
-        return figures.amount(part.owfPercent(), "percent", part.about() || part.spooned())
+        return figures.amount(part.owfPercent(), "percent", part.isRough())
                 .map(percent -> words.say("amount.owf", percent));
     }
 
     private Optional<String> measured(PartFigures part) {
-        return figures.amount(part.ml(), "ml", part.amountAbout())
-                .or(() -> figures.amount(part.grams(), "g", part.amountAbout() || part.spooned()));
+        return figures.amount(part.volume(), "ml").or(() -> figures.amount(part.mass(), "g"));
     }
 
     private Optional<String> rate(PartFigures part, OptionalDouble liquorMl) {
-        boolean about = part.about() || part.spooned();
+        boolean about = part.isRough();
         if (part.gramsPerLitre().isPresent()) {
             return figures.amount(part.gramsPerLitre(), "g-per-l", about);
         }

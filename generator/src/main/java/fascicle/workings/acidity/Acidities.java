@@ -55,7 +55,8 @@ public final class Acidities {
         if (succession.isOfUnknownBath(path.get(0))) {
             return Content.unknown(AcidityFigures.Kind.EARLIER_MISSING).figures();
         }
-        Content content = fresh(written(path.get(0)), path.get(0).bath());
+        BathFigures first = path.get(0).bath();
+        Content content = fresh(written(path.get(0)), first.waterMl(), first.liquorMl(), first.dye(), first.assistants());
         for (int place = 1; place < path.size(); place++) {
             content = content instanceof Content.Known known ? reused(known, path.get(place - 1), path.get(place))
                     : content;
@@ -70,7 +71,8 @@ public final class Acidities {
      * @return its acidity
      */
     public AcidityFigures bath(MethodWorking method) {
-        return ofRecipe(method.method().recipe().bath(), method.bath());
+        BathFigures bath = method.bath();
+        return ofRecipe(method.method().recipe().bath(), bath.waterMl(), bath.liquorMl(), bath.dye(), bath.assistants());
     }
 
     /**
@@ -81,9 +83,7 @@ public final class Acidities {
      * @return its acidity
      */
     public AcidityFigures bath(Scaled scaled, Bath written) {
-        int dyes = written.dye().size();
-        return ofRecipe(written, new BathFigures(scaled.waterMl(), scaled.liquorMl(), OptionalDouble.empty(), false,
-                scaled.parts().subList(0, dyes), scaled.parts().subList(dyes, scaled.parts().size()), scaled.extract()));
+        return ofRecipe(written, scaled.waterMl(), scaled.liquorMl(), scaled.dye(), scaled.assistants());
     }
 
     /**
@@ -96,18 +96,20 @@ public final class Acidities {
         return mixed(Bath.Source.TAP, soak.waterMl(), soak.liquorMl(), List.of(), soak.with()).figures();
     }
 
-    private AcidityFigures ofRecipe(Bath written, BathFigures figures) {
+    private AcidityFigures ofRecipe(Bath written, OptionalDouble water, OptionalDouble liquor, List<PartFigures> dyes,
+            List<PartFigures> assistants) {
         return written.reuses().isPresent() ? Content.unknown(AcidityFigures.Kind.REUSED).figures()
-                : fresh(written, figures).figures();
+                : fresh(written, water, liquor, dyes, assistants).figures();
     }
 
     private static Bath written(EntryWorking entry) {
         return entry.entry().recipe().bath();
     }
 
-    private Content fresh(Bath written, BathFigures bath) {
+    private Content fresh(Bath written, OptionalDouble water, OptionalDouble liquor, List<PartFigures> dyes,
+            List<PartFigures> assistants) {
         return written.extract().isPresent() ? Content.unknown(AcidityFigures.Kind.PLANT)
-                : mixed(source(written), bath.waterMl(), bath.liquorMl(), bath.dye(), bath.assistants());
+                : mixed(source(written), water, liquor, dyes, assistants);
     }
 
     private static Bath.Source source(Bath written) {
@@ -127,7 +129,7 @@ public final class Acidities {
             return Content.unknown(AcidityFigures.Kind.PLANT);
         }
         double taken = left.taken(bath);
-        double added = StrictMath.max(0, bath.liquorMl().getAsDouble() - InThePot.liquids(bath).orThrow()
+        double added = StrictMath.max(0, bath.liquorMl().getAsDouble() - bath.liquidPartsMl().orElseThrow()
                 - taken * left.millilitres().orThrow());
         Content content = mixed(source(written(entry)), OptionalDouble.of(added), bath.liquorMl(), bath.dye(),
                 bath.assistants());

@@ -7,6 +7,11 @@ import java.util.OptionalDouble;
 /**
  * A bath's acidity as estimated.
  *
+ * <p>It does not say whether it rests on a rough amount, since it is no surer where it does not: how strong an acid is,
+ * what the water answers it with and what else is in the bath make every estimate rough. So it is told as “about”, to a
+ * tenth, and data call it an estimate; half as much acid again moves it by 0.1 to 0.3 where acid outweighs the water's
+ * alkalinity.
+ *
  * @param cold pH before heating
  * @param heated pH once heating has driven off carbon dioxide
  * @param why what keeps it from being known; nothing where it is known

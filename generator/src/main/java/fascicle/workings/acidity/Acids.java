@@ -1,6 +1,7 @@
 package fascicle.workings.acidity;
 
 import fascicle.bath.Dissolved;
+import fascicle.bath.Magnitude;
 import fascicle.notebook.Dye;
 import fascicle.notebook.Ids;
 import fascicle.notebook.Noted;
@@ -9,7 +10,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Understands parts as acids. */
 final class Acids {
@@ -68,24 +68,15 @@ final class Acids {
         if (strength.isEmpty() && (part.liquid() || acid.get() == Dye.Acid.ACETIC)) {
             return unknown(AcidityFigures.Kind.ACID_STRENGTH, part);
         }
-        OptionalDouble amount = part.liquid() ? millilitres(part, dye) : part.grams();
-        if (amount.isEmpty()) {
+        Magnitude density = dye.density().map(noted -> Magnitude.of(noted.value())).orElse(Magnitude.UNKNOWN);
+        Magnitude amount = part.liquid() ? part.volumeAsSold(density) : part.mass();
+        if (!amount.known()) {
             return unknown(AcidityFigures.Kind.ACID_AMOUNT, part);
         }
         // A liquid holds as many grams in 100 mL, a powder in 100 g, as its acidity has per cent.
-        double grams = amount.getAsDouble() * strength.orElse(100.0) / 100;
+        double grams = amount.orThrow() * strength.orElse(100.0) / 100;
         return new Content.Known(acid.get() == Dye.Acid.ACETIC ? Dissolved.acetic(grams) : Dissolved.citric(grams),
                 litres);
-    }
-
-    /** A liquid acid as sold, mL; of a stock what went into it. */
-    private static OptionalDouble millilitres(PartFigures part, Dye dye) {
-        if (part.stockPercent().isEmpty()) {
-            return part.ml();
-        }
-        Optional<Double> density = dye.density().map(Noted::value);
-        return part.grams().isPresent() && density.isPresent()
-                ? OptionalDouble.of(part.grams().getAsDouble() / density.get()) : OptionalDouble.empty();
     }
 
     /** Which acid a thing is by its own name in English. */

@@ -1,12 +1,12 @@
 package fascicle.workings.chain;
 
+import fascicle.bath.Magnitude;
 import fascicle.workings.EntryWorking;
 import fascicle.workings.Workings;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** The baths of a notebook that served more than one batch. */
 public final class Chains {
@@ -61,14 +61,11 @@ public final class Chains {
      */
     public Optional<Standing> standing(EntryWorking entry) {
         if (succession.isOfUnknownBath(entry)) {
-            return Optional.of(new Standing(OptionalDouble.empty(), List.of(), List.of(),
+            return Optional.of(new Standing(Magnitude.UNKNOWN, List.of(), List.of(),
                     Optional.of(new Standing.Why(Standing.Kind.EARLIER_MISSING, entry.id()))));
         }
-        return succession.before(entry).map(before -> {
-            double taken = InThePot.of(before).taken(entry.bath());
-            return new StandingBath(pots, succession.path(before), Optional.of(entry), entry.bath(),
-                    entry.needles().dryGrams()).figures(InThePot.measured(before).times(taken).value());
-        });
+        return succession.before(entry).map(before -> new StandingBath(pots, succession.path(before), Optional.of(entry),
+                entry.bath(), entry.needles().dryGrams()).figures(entry.bath().standingMl()));
     }
 
     /** All that one bath served; the next batch is taken to be like the last. */
@@ -77,7 +74,7 @@ public final class Chains {
         StandingBath now = new StandingBath(pots, succession.path(last), Optional.empty(), last.bath(),
                 last.needles().dryGrams());
         return new Chain(served.stream().map(one -> new Chain.Batch(one, left(one, served))).toList(),
-                now.figures(InThePot.measured(last).value()));
+                now.figures(InThePot.measured(last)));
     }
 
     /** What an entry left of each dye; as the next in the chain judges, where there is one. */

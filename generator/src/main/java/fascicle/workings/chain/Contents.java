@@ -1,11 +1,11 @@
 package fascicle.workings.chain;
 
+import fascicle.bath.Magnitude;
 import fascicle.notebook.Ids;
 import fascicle.workings.PartFigures;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 
 /**
  * How much of each thing is in a bath.
@@ -30,18 +30,15 @@ record Contents(Map<String, Thing> things) {
     record Thing(String is, String called, Estimate grams, Estimate ml) {
 
         private static Thing of(PartFigures part) {
-            boolean stock = part.stockPercent().isPresent();
-            return new Thing(part.is(), part.called(), estimate(part.grams(), part.amountAbout(), part.spooned()),
-                    part.spooned() || stock ? Estimate.UNKNOWN : estimate(part.ml(), part.amountAbout(), false));
+            Estimate grams = part.spooned() && !part.gramsAbout()
+                    ? Estimate.measured(part.grams()).within(SPOONING) : estimate(part.mass());
+            return new Thing(part.is(), part.called(), grams,
+                    part.spooned() ? Estimate.UNKNOWN : estimate(part.volumeAsSold(Magnitude.UNKNOWN)));
         }
 
-        /** What was spooned wanders by so much; of what was written as rough nobody knows how far it is off. */
-        private static Estimate estimate(OptionalDouble amount, boolean about, boolean spooned) {
-            if (about && amount.isPresent()) {
-                return Estimate.judged(amount.getAsDouble());
-            }
-            Estimate measured = Estimate.measured(amount);
-            return spooned ? measured.within(SPOONING) : measured;
+        /** Of what was written as rough nobody knows how far it is off. */
+        private static Estimate estimate(Magnitude amount) {
+            return amount.about() ? Estimate.judged(amount.orThrow()) : Estimate.measured(amount.value());
         }
 
         private Thing plus(Thing other) {

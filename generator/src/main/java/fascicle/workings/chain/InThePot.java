@@ -5,7 +5,6 @@ import fascicle.bath.Magnitude;
 import fascicle.notebook.Glass;
 import fascicle.workings.BathFigures;
 import fascicle.workings.EntryWorking;
-import fascicle.workings.PartFigures;
 
 /**
  * What liquid stays in a pot when the needles are lifted out.
@@ -40,31 +39,15 @@ public record InThePot(Magnitude millilitres, Magnitude stays) {
      * @return 0 to 1; all of it where nobody said how large that bath was
      */
     public double taken(BathFigures next) {
-        Magnitude room = liquor(next).minus(liquids(next));
+        Magnitude room = liquor(next).minus(new Magnitude(next.liquidPartsMl(), next.about()));
         if (!room.known() || !millilitres.known() || millilitres.orThrow() <= 0) {
             return 1;
         }
         return StrictMath.max(0, StrictMath.min(1, room.orThrow() / millilitres.orThrow()));
     }
 
-    /**
-     * The liquid parts of a bath, mL; splashes that nobody measured are not counted.
-     *
-     * @param bath any bath
-     * @return their volume
-     */
-    public static Magnitude liquids(BathFigures bath) {
-        return Magnitude.of(bath.parts().stream().filter(part -> !part.spooned()).map(PartFigures::ml)
-                .filter(ml -> ml.isPresent()).mapToDouble(ml -> ml.getAsDouble()).sum());
-    }
-
-    /**
-     * A bath's liquor.
-     *
-     * @param bath any bath
-     * @return in mL
-     */
-    public static Magnitude liquor(BathFigures bath) {
+    /** A bath's liquor, mL. */
+    private static Magnitude liquor(BathFigures bath) {
         return new Magnitude(bath.liquorMl(), bath.about());
     }
 

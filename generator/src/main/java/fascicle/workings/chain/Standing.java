@@ -1,5 +1,6 @@
 package fascicle.workings.chain;
 
+import fascicle.bath.Magnitude;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -13,7 +14,7 @@ import java.util.OptionalDouble;
  * @param assistants what was left of salt and acid
  * @param why what keeps the dye from being known; nothing where it is known
  */
-public record Standing(OptionalDouble liquorMl, List<Dye> dye, List<Assistant> assistants, Optional<Why> why) {
+public record Standing(Magnitude liquorMl, List<Dye> dye, List<Assistant> assistants, Optional<Why> why) {
 
     /**
      * What was left of a dye.

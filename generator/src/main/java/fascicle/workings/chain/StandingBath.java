@@ -1,5 +1,6 @@
 package fascicle.workings.chain;
 
+import fascicle.bath.Magnitude;
 import fascicle.notebook.Ids;
 import fascicle.workings.BathFigures;
 import fascicle.workings.EntryWorking;
@@ -43,7 +44,7 @@ final class StandingBath {
     }
 
     /** Its figures, of so much liquor that stood in it. */
-    Standing figures(OptionalDouble liquor) {
+    Standing figures(Magnitude liquor) {
         return new Standing(liquor, came.dye().things().values().stream().map(this::dye).toList(),
                 came.salts().things().values().stream().map(this::assistant).toList(), why());
     }

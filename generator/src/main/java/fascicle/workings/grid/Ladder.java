@@ -115,7 +115,7 @@ public record Ladder(String dye, List<Rung> rungs, List<Row> rows) {
     }
 
     private static boolean isRough(EntryWorking entry, String dye) {
-        return of(entry, dye).stream().anyMatch(part -> part.about() || part.spooned());
+        return of(entry, dye).stream().anyMatch(PartFigures::isRough);
     }
 
     private static List<PartFigures> of(EntryWorking entry, String dye) {

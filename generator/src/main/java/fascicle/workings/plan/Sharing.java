@@ -17,8 +17,8 @@ record Sharing(double share) implements Scaled.Pouring {
 
     @Override
     public OptionalDouble water(OptionalDouble millilitres, List<PartFigures> parts) {
-        double less = IntStream.range(0, parts.size()).mapToDouble(i -> liquid(parts.get(i))
-                - liquid(parts(parts).get(i))).sum();
+        double less = IntStream.range(0, parts.size()).mapToDouble(i -> poured(parts.get(i))
+                - poured(parts(parts).get(i))).sum();
         return millilitres.isPresent() ? OptionalDouble.of(millilitres.getAsDouble() + less) : millilitres;
     }
 
@@ -28,9 +28,9 @@ record Sharing(double share) implements Scaled.Pouring {
                 ? part.amounting(times(part.grams()), times(part.ml())) : part).toList();
     }
 
-    /** A powder that was spooned has a volume too, and adds none. */
-    private static double liquid(PartFigures part) {
-        return part.spooned() ? 0 : part.ml().orElse(0);
+    /** A powder may have a volume too, and adds none. */
+    private static double poured(PartFigures part) {
+        return part.pours() ? part.ml().orElse(0) : 0;
     }
 
     private OptionalDouble times(OptionalDouble size) {

@@ -66,11 +66,8 @@ final class Shelf {
         Magnitude grams = Magnitude.ZERO;
         Magnitude millilitres = Magnitude.ZERO;
         for (PartFigures part : parts) {
-            Magnitude mass = new Magnitude(part.grams(), part.amountAbout() || part.spooned());
-            grams = grams.plus(mass);
-            // Of a stock solution the volume is not that of the thing.
-            millilitres = millilitres.plus(part.stockPercent().isPresent() || part.ml().isEmpty() ? mass.over(density)
-                    : new Magnitude(part.ml(), part.amountAbout()));
+            grams = grams.plus(part.mass());
+            millilitres = millilitres.plus(part.volumeAsSold(density));
         }
         return new Need(first.is(), first.called(), grams, millilitres, stock.dye(first.is()));
     }

@@ -1,5 +1,6 @@
 package fascicle.workings.plan;
 
+import fascicle.bath.Magnitude;
 import fascicle.workings.ExtractFigures;
 import fascicle.workings.PartFigures;
 import fascicle.workings.Scaled;
@@ -35,7 +36,7 @@ final class Totals {
         return new Scaled(first.of(), needles, liquor, sum(Scaled::waterMl),
                 liquor.isPresent() ? OptionalDouble.of(liquor.getAsDouble() / needles) : first.ratio(), first.about(),
                 first.vessel(), first.vesselId(), pots, first.filled(), first.reused(),
-                sum(Scaled::standingMl), parts(Scaled::dye), parts(Scaled::assistants), extract(first),
+                new Magnitude(sum(scaled -> scaled.standingMl().value()), first.standingMl().about()), parts(Scaled::dye), parts(Scaled::assistants), extract(first),
                 first.presoak().map(unused -> soak(scaled -> scaled.presoak().orElseThrow())),
                 soaks(Scaled::before), soaks(Scaled::after), parts(Scaled::finish), first.remarks());
     }

@@ -11,7 +11,6 @@ import fascicle.notebook.Place;
 import fascicle.workings.EntryWorking;
 import fascicle.workings.PartFigures;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * Something that an entry took off the shelf, as it is sold.
@@ -28,15 +27,9 @@ record Taking(EntryWorking entry, PartFigures part) {
      * @param dye what its file says
      */
     Total amount(Dimension measured, Dye dye) {
-        Magnitude grams = new Magnitude(part.grams(), part.amountAbout() || part.spooned());
-        Magnitude amount = measured == Dimension.MASS ? grams : millilitres(grams, dye);
-        return amount.known() ? Total.of(amount) : Total.unknown(gap(dye));
-    }
-
-    private Magnitude millilitres(Magnitude grams, Dye dye) {
-        OptionalDouble asSold = part.stockPercent().isPresent() ? OptionalDouble.empty() : part.ml();
         Magnitude density = dye.density().map(noted -> Magnitude.of(noted.value())).orElse(Magnitude.UNKNOWN);
-        return asSold.isPresent() ? new Magnitude(asSold, part.amountAbout()) : grams.over(density);
+        Magnitude amount = measured == Dimension.MASS ? part.mass() : part.volumeAsSold(density);
+        return amount.known() ? Total.of(amount) : Total.unknown(gap(dye));
     }
 
     /** Why the amount is not known. */

@@ -6,6 +6,10 @@ self.fascicleBatch = (function (book) {
 
   const ZERO = [0, 0];
   const ONE = [1, 0];
+  const rules = book.rules;
+
+  /** The least that the balance tells, in grams; NaN where the balance is not known. */
+  const weighable = rules.steps * book.balance;
 
   // --- Sizes: [value, rough] or null where not known, as bath.Magnitude ---
 
@@ -67,6 +71,8 @@ self.fascicleBatch = (function (book) {
   const amount = (value, unit, about) =>
     withUnit(text(rounded(told(value, about), unitOf(decimals(value)))), unit, about);
 
+  const poured = ([ml, about]) => amount(ml, 'ml', about);
+
   function weighed(grams, step, about) {
     const finest = step ? micro(step) : 0n;
     const shown = unitOf(decimals(grams));
@@ -82,21 +88,21 @@ self.fascicleBatch = (function (book) {
     const basin = vessel && vessel.area;
     const cover = doses.depth && basin ? vessel.area * doses.depth : 0;
     const brim = basin && vessel.height ? vessel.area * vessel.height : 0;
-    const pots = brim && byRatio ? potsFor(byRatio[0], grams, cover, 0.75 * brim) : 0;
+    const pots = brim && byRatio ? potsFor(byRatio[0], grams, cover, rules.full * brim) : 0;
     const total = byRatio && cover * (pots || 1) > byRatio[0] ? [cover * (pots || 1), doses.depthAbout || 0] : byRatio;
     const standing = times(doses.standing, needles);
     const bath = filled(total, standing, needles, doses.bath);
     bath.water = doses.waterUnsaid ? null : bath.water;
     const drawn = one => over(needles, one.needles);
     const soak = one => one.shared
-        ? { title: one.title, shared: 1, parts: one.with.map(of => ({ of, g: null, ml: null, about: of.about })), water: null }
+        ? { title: one.title, shared: 1, parts: one.with.map(of => ({ of, g: null, ml: null })), water: null }
         : { ...filled(times(one.ratio, needles), ZERO, needles, one.with), title: one.title };
     const batch = {
       grams, vessel, pots, cover, bath, reused: doses.reused,
       standing: standing && bath.room && bath.room[0] < standing[0] ? bath.room : standing,
       extract: doses.extract.map(one => ({ g: times(one.g, drawn(one)), ml: times(one.ml, drawn(one)) })),
       ratio: total === byRatio ? doses.ratio : [total[0] / grams, total[1]],
-      filled: pots && bath.liquor ? (bath.liquor[0] / pots + 2 * (grams / pots)) / brim : 0,
+      filled: pots && bath.liquor ? (bath.liquor[0] / pots + rules.room * (grams / pots)) / brim : 0,
       presoak: doses.presoak.map(soak), before: doses.before.map(soak), after: doses.after.map(soak),
       finish: doses.finish.map(part => measured(part, needles, total))
     };
@@ -106,7 +112,7 @@ self.fascicleBatch = (function (book) {
   }
 
   function potsFor(liquor, grams, cover, capacity) {
-    const room = 2 * grams;
+    const room = rules.room * grams;
     const left = capacity - cover;
     return left > 0 ? Math.max(1, Math.ceil(Math.max((liquor + room) / capacity, room / left) - 1e-9)) : 0;
   }
@@ -117,9 +123,7 @@ self.fascicleBatch = (function (book) {
       return { liquor, water: null, parts };
     }
     let sum = ZERO;
-    parts.filter(part => part.of.liquid).forEach(part => {
-      sum = part.ml ? plus(sum, part.ml) : [sum[0], 1];
-    });
+    parts.filter(part => part.of.liquid).forEach(part => sum = plus(sum, part.ml || [0, 1]));
     if (sum[0] > liquor[0] * (1 + 1e-9)) {
       return { liquor, water: null, parts, tooWeak: true };
     }
@@ -129,21 +133,19 @@ self.fascicleBatch = (function (book) {
 
   function measured(portion, needles, liquor) {
     const size = portion.by === 'needles' ? needles : portion.by === 'bath' ? liquor : ONE;
-    const g = times(portion.g, size);
-    const ml = times(portion.ml, size);
-    return { of: portion, g, ml, about: rough(g, ml) || portion.about };
+    return { of: portion, g: times(portion.g, size), ml: times(portion.ml, size) };
   }
 
-  const shared = (part, pots) => ({ ...part, g: over(part.g, [pots, 0]), ml: over(part.ml, [pots, 0]) });
+  const shared = (part, pots) => ({ of: part.of, g: over(part.g, [pots, 0]), ml: over(part.ml, [pots, 0]) });
 
   // --- How a part is measured out ---
 
   function stockOf(part) {
-    if (!part.of.dissolves || !book.balance || !part.g || !(part.g[0] > 0) || part.g[0] >= 10 * book.balance) {
+    if (!part.of.dissolves || !part.g || !(part.g[0] > 0 && part.g[0] < weighable)) {
       return null;
     }
-    const usual = part.g[0] * 100 / 1;
-    return usual >= 5 ? [1, usual] : [0.1, part.g[0] * 100 / 0.1];
+    const usual = part.g[0] * 100 / rules.usual;
+    return usual >= rules.least ? [rules.usual, usual] : [rules.weak, part.g[0] * 100 / rules.weak];
   }
 
   function scoopsOf(wanted, set) {
@@ -163,10 +165,10 @@ self.fascicleBatch = (function (book) {
       }
     };
     const error = () => (held - wanted) / wanted * 100;
-    for (let scoops = 1; scoops <= 6 && !(Math.abs(error()) <= 5); scoops++) {
+    for (let scoops = 1; scoops <= rules.scoops && !(Math.abs(error()) <= rules.near); scoops++) {
       tryAll([], scoops, 0, cups * set[0][2]);
     }
-    if (!(Math.abs(error()) <= 50)) {
+    if (!(Math.abs(error()) <= rules.useless)) {
       return null;
     }
     const said = set.map(([number, measure], at) => {
@@ -178,18 +180,18 @@ self.fascicleBatch = (function (book) {
     return { said, error: error() };
   }
 
-  const stock = (ml, percent, about) => tell('stock', amount(ml, 'ml', about), atMost(percent, 2));
+  const stock = (size, percent) => tell('stock', poured(size), atMost(percent, 2));
 
   function ways(part, set) {
-    const about = part.about || part.of.spooned;
+    const about = part.of.spooned || part.g && part.g[1];
     if (part.of.stock && part.ml) {
-      return [stock(part.ml[0], part.of.stock, part.about)].concat(
+      return [stock(part.ml, part.of.stock)].concat(
         part.g ? tell('in-it', amount(part.g[0], 'g', about)) : []);
     }
     const toMake = stockOf(part);
     const found = part.g ? [weighed(part.g[0], toMake ? 0 : book.balance, about)] : [];
     if (part.ml) {
-      found.push(amount(part.ml[0], 'ml', part.about));
+      found.push(poured(part.ml));
     }
     const scoops = part.of.bySpoon && part.ml && part.ml[0] > 0 ? scoopsOf(part.ml[0], set) : null;
     if (scoops) {
@@ -197,7 +199,7 @@ self.fascicleBatch = (function (book) {
       found.push(off === '0' ? scoops.said
         : tell(scoops.error > 0 ? 'scoops-more' : 'scoops-less', scoops.said, off));
     }
-    return toMake ? found.concat(tell('or', stock(toMake[1], toMake[0], part.about))) : found;
+    return toMake ? found.concat(tell('or', stock([toMake[1], about], toMake[0]))) : found;
   }
 
   // --- The sheet ---
@@ -222,7 +224,7 @@ self.fascicleBatch = (function (book) {
     line('fact.water', '', batch.bath.water, 'ml', pots, about);
     line('batch.liquor', '', batch.bath.liquor, 'ml', pots, about);
     if (batch.reused) {
-      line('batch.standing', '', batch.standing, 'ml', pots, about);
+      line('batch.standing', '', batch.standing, 'ml', pots, rough(batch.standing));
     }
     batch.bath.parts.forEach(one => part('', one, pots));
     batch.extract.forEach(({ g, ml }) => {
@@ -254,7 +256,13 @@ self.fascicleBatch = (function (book) {
     }
     doses.absurd.forEach(one => mind('absurd', one.called, amount(one.owf, 'percent'), amount(one.most, 'percent')));
     if (batch.reused) {
-      mind(doses.left ? 'reused-of' : 'reused', doses.left && amount(doses.left, 'ml'));
+      const of = batch.standing;
+      const { left } = doses;
+      if (of && left && of[0] > left[0] * (1 + 1e-6)) {
+        mind('reused-short', poured(of), poured(left), amount(left[0] * batch.grams / of[0], 'g', rough(of, left)));
+      } else {
+        mind(left ? 'reused-of' : 'reused', left && poured(left));
+      }
     } else if (!bath.liquor && !bath.tooWeak && bath.parts.length) {
       mind('no-liquor');
     }
@@ -265,7 +273,7 @@ self.fascicleBatch = (function (book) {
       mind('unmeasured', vessel.called);
     } else if (vessel) {
       if (batch.cover > 0 && !batch.pots && bath.liquor) {
-        mind('no-room', doses.depthSaid, cm(0.75 * vessel.height));
+        mind('no-room', doses.depthSaid, cm(rules.full * vessel.height));
       }
       if (doses.length && doses.length > vessel.line) {
         mind('too-long', doses.lengthSaid, cm(vessel.line));
@@ -284,9 +292,9 @@ self.fascicleBatch = (function (book) {
     said.push(...new Set(batch.soaks.flatMap(one => one.shared ? tell('shared-bin')
       : one.liquor ? [] : tell('no-soak-water', one.title))), ...batch.extract.map(() => tell('drawn')));
     const stocks = batch.everything.concat(inPot).map(stockOf).filter(one => one);
-    [0.1, 1].filter(percent => stocks.some(one => one[0] === percent))
+    [rules.weak, rules.usual].filter(percent => stocks.some(one => one[0] === percent))
       .forEach(percent => mind('make-stock', atMost(percent, 2),
-        amount(10 * book.balance, 'g'), amount(10 * book.balance * 100 / percent, 'ml')));
+        amount(weighable, 'g'), amount(weighable * 100 / percent, 'ml')));
     return batch.everything.some(part => part.of.spooned) ? said.concat(tell('spoons-wander')) : said;
   }
 
@@ -324,7 +332,7 @@ self.fascicleBatch = (function (book) {
     };
     const show = () => {
       const grams = gramsOf(weight.value, unit.value);
-      const good = grams > 0 && grams < 1e7;
+      const good = grams > 0 && grams <= rules.heaviest;
       weight.setAttribute('aria-invalid', String(!good));
       slot('wrong').textContent = good ? '' : tell('wrong');
       slot('found').hidden = !good;

@@ -57,6 +57,12 @@ class AciditiesTest {
         assertEquals(4.066, acidity.heated().orElseThrow(), 0.001);
     }
 
+    /** acid.csv: a US tablespoon, 14.9 g by the United States' food tables, read 4.063 in that litre. */
+    @Test
+    void aWeighedVinegarIsAsSourAsAPouredOne() {
+        assertEquals(4.063, cold(of("bath: {water: 1 L, assistants: [{is: white-vinegar, amount: 14.9 g}]}")), 0.005);
+    }
+
     /** acid.csv: the same in a litre of water without alkalinity reads 3.344. */
     @Test
     void rainHasNothingToAnswerVinegarWith() {
@@ -69,6 +75,18 @@ class AciditiesTest {
         assertEquals(4.063, cold(of(
                 "bath: {water: 1 L, from: softened, assistants: [{is: white-vinegar, amount: 1 tbsp}]}")), 0.001);
         assertEquals("well", why("bath: {water: 1 L, from: well, assistants: [{is: white-vinegar, amount: 1 tbsp}]}"));
+    }
+
+    /** 100 mL of 1 L stand, and 400 mL of tap water fill the half litre, with the powder and without it. */
+    @Test
+    void aPowderTakesNoWatersPlaceInAReusedBath() {
+        WrittenNotebook notebook = notebook(TAP)
+                .with("dyes/earth.md", "---\nkind: dye\nform: powder\npack: {holds: 500 mL}\n---\n")
+                .with("days/2026-05-08/first.md", "---\nneedles: {lot: scalded-2025, weight: 45 g}\nbath: {water: 1 L, "
+                        + "assistants: [{is: white-vinegar, amount: 60 mL}]}\nglass: {left: 100 mL}\n---\n");
+        double without = cold(of(notebook, "bath: {reuses: 2026-05-08-first, water: 400 mL}"));
+        assertEquals(without, cold(of(notebook,
+                "bath: {reuses: 2026-05-08-first, water: 400 mL, dye: [{is: earth, amount: 1/2 packet}]}")), 1e-9);
     }
 
     @Test
