@@ -27,6 +27,7 @@ final class HeatChecks {
     private static final double NIGHT = 12 * HOUR;
     private static final double LONGEST_HEAT = DAY;
     private static final double LONGEST_SUN = 30 * DAY;
+    /** As long as anything lies in a bath, minutes ({@code common practice, no source}). */
     static final double LONGEST_SOAK = 30 * DAY;
     private static final double LONGEST_COOLING = 7 * DAY;
     private static final double LONGEST_DRYING = 60 * DAY;
