@@ -8,22 +8,22 @@ import java.util.Map;
 /** A notebook in which nothing is measured twice in the same way. */
 final class MeasuredNotebook {
 
-    private static final Map<String, String> FILES = Map.of(
-            "notebook.yaml", """
+    private static final Map<String, String> FILES = Map.ofEntries(
+            Map.entry("notebook.yaml", """
                     form: 1
                     title: Every way to measure
                     kitchen: us
                     balance: 0.5 g
-                    """,
-            "vessels.yaml", """
+                    """),
+            Map.entry("vessels.yaml", """
                     pan: {title: Pan, shape: oval, length: 31 cm, width: 19 cm, height: 9 cm}
                     tub: {title: Tub, shape: rectangular, length: 30 cm, width: 17 cm, height: 6 cm}
                     odd: {title: Odd one, shape: round, height: 20 cm}
                     low: {title: Low <tray>, shape: round, diameter: 22 cm, height: 3 cm}
-                    """,
-            "needles/long.md", "---\ntitle: Long needles\nlength: 33 cm\n---\n",
-            "needles/foot.md", "---\ntitle: As long as a foot\nlength: about 13 1/2 in\n---\n",
-            "dyes/rust.md", """
+                    """),
+            Map.entry("needles/long.md", "---\ntitle: Long needles\nlength: 33 cm\n---\n"),
+            Map.entry("needles/foot.md", "---\ntitle: As long as a foot\nlength: about 13 1/2 in\n---\n"),
+            Map.entry("dyes/rust.md", """
                     ---
                     title: Rust & “ochre” <b>
                     kind: dye
@@ -31,12 +31,12 @@ final class MeasuredNotebook {
                     level-tsp: {weight: about 2.7 g}
                     pack: {holds: 20 g}
                     ---
-                    """,
-            "dyes/table-salt.md", "---\nkind: salt\nform: crystals\n---\n",
-            "dyes/vinegar.md", "---\nkind: acid\nform: liquid\nacidity: 5 %\nacid: acetic\ndensity: 1.006 g/mL\n---\n",
-            "dyes/wine.md", "---\nkind: acid\nform: liquid\nacidity: 6 %\nacid: acetic\npack: {holds: 500 mL}\n---\n",
-            "dyes/husks.md", "---\nkind: dye\nform: plant\n---\n",
-            "methods/deep.md", """
+                    """),
+            Map.entry("dyes/table-salt.md", "---\nkind: salt\nform: crystals\n---\n"),
+            Map.entry("dyes/vinegar.md", "---\nkind: acid\nform: liquid\nacidity: 5 %\nacid: acetic\ndensity: 1.006 g/mL\n---\n"),
+            Map.entry("dyes/wine.md", "---\nkind: acid\nform: liquid\nacidity: 6 %\nacid: acetic\npack: {holds: 500 mL}\n---\n"),
+            Map.entry("dyes/husks.md", "---\nkind: dye\nform: plant\n---\n"),
+            Map.entry("methods/deep.md", """
                     ---
                     title: Deep
                     for: 30 g
@@ -51,8 +51,8 @@ final class MeasuredNotebook {
                     after: [{as: mordant, water: 1 L}, {water: 700 mL}, {water: 1.2 L, with: [{is: vinegar, amount: 1 tbsp}]}]
                     finish: [{is: vinegar, amount: 1 tsp}]
                     ---
-                    """,
-            "days/2026-03-01/pots.md", """
+                    """),
+            Map.entry("days/2026-03-01/pots.md", """
                     ---
                     presoak: {water: 5 L, with: [{is: vinegar, amount: 1 cup}]}
                     pots:
@@ -92,7 +92,7 @@ final class MeasuredNotebook {
                         before: [{as: mordant, with: [{is: table-salt, amount: 3 tsp}]}, {water: about 2345 mL, with: [{is: husks, amount: about 400 % owf}]}]
                         bath: {vessel: low, depth: about 1 in, dye: [{is: husks, amount: about 600 g}], extract: {of: about 1234.5 g, water: 12345 mL}}
                     ---
-                    """);
+                    """));
 
     private MeasuredNotebook() {}
 

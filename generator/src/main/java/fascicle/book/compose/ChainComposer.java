@@ -62,12 +62,12 @@ final class ChainComposer {
                 : words.say("chain.added", String.join(words.say("pieces"), added)));
         entry.uptake().filter(uptake -> uptake.low().isPresent()).map(glasses::amount)
                 .ifPresent(taken -> lines.add(words.say("chain.taken-up", taken)));
-        boolean known = batch.left().stream().anyMatch(left -> amount(left.grams(), "g").isPresent());
+        boolean known = batch.left().stream().anyMatch(left -> amount(left.grams(), left.ml()).isPresent());
         if (!known) {
             lines.add(words.say("chain.left-unknown"));
         } else {
-            batch.left().forEach(left -> lines.add(words.say("chain.left", left.called(),
-                    amount(left.grams(), "g").orElseGet(() -> words.say("table.unknown")))));
+            batch.left().forEach(left -> lines.add(words.say(batch.judged() ? "chain.left-judged" : "chain.left",
+                    left.called(), amount(left.grams(), left.ml()).orElseGet(() -> words.say("table.unknown")))));
         }
         return new BathChain.Rung(colours.swatch(entry).small(), ways.entry(entry), entry.equals(page),
                 List.copyOf(lines));
@@ -84,8 +84,9 @@ final class ChainComposer {
         List<Fact> facts = new ArrayList<>();
         figures.amount(standing.liquorMl(), "ml")
                 .ifPresent(volume -> facts.add(Fact.of(words.say("chain.liquor"), volume)));
-        standing.dye().forEach(dye -> facts.add(fact(dye.called(), amount(dye.grams(), "g"),
-                lacking(dye.topUp().low().isEmpty() ? dye.topUp().value() : dye.topUp().high(), amount(dye.topUp(), "g")))));
+        standing.dye().forEach(dye -> facts.add(fact(dye.called(), amount(dye.grams(), dye.ml()),
+                lacking(most(dye.topUp()).isPresent() ? most(dye.topUp()) : most(dye.topUpMl()),
+                        amount(dye.topUp(), dye.topUpMl())))));
         standing.assistants().forEach(salt -> {
             boolean poured = salt.ml().isPresent();
             String unit = poured ? "ml" : "g";
@@ -95,6 +96,10 @@ final class ChainComposer {
         });
         standing.why().ifPresent(why -> facts.add(why(why)));
         return List.copyOf(facts);
+    }
+
+    private static OptionalDouble most(Estimate estimate) {
+        return estimate.low().isEmpty() ? estimate.value() : estimate.high();
     }
 
     /** What is lacking, or that nothing is. */
@@ -119,6 +124,11 @@ final class ChainComposer {
                     .orElseGet(() -> words.say(key, entry));
             case EARLIER_MISSING, DYE_AMOUNT -> words.say(key, entry);
         });
+    }
+
+    /** By weight, or by volume where the weight is not known. */
+    private Optional<String> amount(Estimate grams, Estimate ml) {
+        return amount(grams, "g").or(() -> amount(ml, "ml"));
     }
 
     /** An estimate, or the range it lies in. */

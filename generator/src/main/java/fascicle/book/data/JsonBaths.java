@@ -46,8 +46,10 @@ final class JsonBaths {
         json.yes("liquor_about", standing.liquorMl().about());
         json.items("dye", standing.dye(), dye -> {
             json.text("is", dye.is());
-            estimate("", dye.grams());
-            estimate("top_up_", dye.topUp());
+            estimate("", "g", dye.grams());
+            estimate("", "ml", dye.ml());
+            estimate("top_up_", "g", dye.topUp());
+            estimate("top_up_", "ml", dye.topUpMl());
         });
         json.items("assistants", standing.assistants(), salt -> {
             json.text("is", salt.is());
@@ -59,10 +61,10 @@ final class JsonBaths {
         json.text("why", standing.why().map(why -> word(why.kind()) + ": " + why.entry()));
     }
 
-    /** {@code g}, {@code low_g} and {@code high_g}. */
-    private void estimate(String of, Estimate grams) {
-        json.figure(of + "g", grams.value());
-        json.figure(of + "low_g", grams.low());
-        json.figure(of + "high_g", grams.high());
+    /** Such as {@code g}, {@code low_g} and {@code high_g}. */
+    private void estimate(String of, String unit, Estimate amount) {
+        json.figure(of + unit, amount.value());
+        json.figure(of + "low_" + unit, amount.low());
+        json.figure(of + "high_" + unit, amount.high());
     }
 }

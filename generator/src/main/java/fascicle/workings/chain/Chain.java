@@ -16,8 +16,9 @@ public record Chain(List<Batch> batches, Standing next) {
      *
      * @param entry the entry
      * @param left what it left of each dye
+     * @param judged whether its maker judged that by eye, which goes before all glasses
      */
-    public record Batch(EntryWorking entry, List<Left> left) {}
+    public record Batch(EntryWorking entry, List<Left> left, boolean judged) {}
 
     /**
      * What was left of a dye.
@@ -25,8 +26,9 @@ public record Chain(List<Batch> batches, Standing next) {
      * @param is its id
      * @param called its title
      * @param grams as estimated, g
+     * @param ml the same, mL of the dye as sold
      */
-    public record Left(String is, String called, Estimate grams) {}
+    public record Left(String is, String called, Estimate grams, Estimate ml) {}
 
     /**
      * The entry that dyed with the fresh bath, or the first that is known.

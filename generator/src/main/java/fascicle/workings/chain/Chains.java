@@ -73,16 +73,17 @@ public final class Chains {
         EntryWorking last = served.get(served.size() - 1);
         StandingBath now = new StandingBath(pots, succession.path(last), Optional.empty(), last.bath(),
                 last.needles().dryGrams());
-        return new Chain(served.stream().map(one -> new Chain.Batch(one, left(one, served))).toList(),
+        return new Chain(served.stream().map(one -> batch(one, served)).toList(),
                 now.figures(InThePot.measured(last)));
     }
 
     /** What an entry left of each dye; as the next in the chain judges, where there is one. */
-    private List<Chain.Left> left(EntryWorking entry, List<EntryWorking> served) {
+    private Chain.Batch batch(EntryWorking entry, List<EntryWorking> served) {
         Optional<EntryWorking> next = served.stream()
                 .filter(one -> succession.before(one).filter(entry::equals).isPresent()).findFirst();
         Contents left = pots.held(succession.path(entry)).dye().times(Pot.share(entry, next));
-        return left.things().values().stream()
-                .map(thing -> new Chain.Left(thing.is(), thing.called(), thing.grams())).toList();
+        return new Chain.Batch(entry, left.things().values().stream()
+                .map(thing -> new Chain.Left(thing.is(), thing.called(), thing.grams(), thing.ml())).toList(),
+                Pot.judged(next).isPresent());
     }
 }

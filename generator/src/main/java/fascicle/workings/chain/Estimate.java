@@ -46,8 +46,12 @@ public record Estimate(OptionalDouble value, OptionalDouble low, OptionalDouble 
         return bound.isPresent() ? OptionalDouble.of(bound.getAsDouble() * factor) : bound;
     }
 
-    /** Whether anything is known of it. */
-    boolean known() {
+    /**
+     * Whether anything is known of it.
+     *
+     * @return true for a value, and for two bounds
+     */
+    public boolean known() {
         return value.isPresent() || low.isPresent() && high.isPresent();
     }
 

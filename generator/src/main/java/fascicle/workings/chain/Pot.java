@@ -41,9 +41,13 @@ record Pot(Contents dye, Contents salts) {
      * @param next the one that used its bath, if there is one: what its maker judges goes before all glasses
      */
     static Estimate share(EntryWorking used, Optional<EntryWorking> next) {
-        Optional<Noted<Double>> judged = next.flatMap(entry -> entry.entry().recipe().bath().left());
-        return judged.map(percent -> Estimate.judged(percent.value() / 100))
+        return judged(next).map(percent -> Estimate.judged(percent.value() / 100))
                 .or(() -> used.uptake().map(Pot::notTaken)).orElse(Estimate.UNKNOWN);
+    }
+
+    /** What the maker of the next batch judges the one before to have left, per cent. */
+    static Optional<Noted<Double>> judged(Optional<EntryWorking> next) {
+        return next.flatMap(entry -> entry.entry().recipe().bath().left());
     }
 
     private static Estimate notTaken(Uptake uptake) {

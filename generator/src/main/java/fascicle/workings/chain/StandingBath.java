@@ -49,10 +49,16 @@ final class StandingBath {
                 came.salts().things().values().stream().map(this::assistant).toList(), why());
     }
 
-    /** As many per cent of the needles as in the first bath. */
+    /** As much to a gram of needles as in the first bath. */
     private Standing.Dye dye(Contents.Thing dye) {
-        OptionalDouble owf = first(BathFigures::dye, dye, PartFigures::owfPercent);
-        return new Standing.Dye(dye.is(), dye.called(), dye.grams(), dye.grams().upTo(product(owf, needles, 0.01)));
+        OptionalDouble grams = first(BathFigures::dye, dye, PartFigures::grams);
+        OptionalDouble millilitres = first(BathFigures::dye, dye, PartFigures::ml);
+        return new Standing.Dye(dye.is(), dye.called(), dye.grams(), dye.ml(), dye.grams().upTo(forTheseNeedles(grams)),
+                dye.ml().upTo(forTheseNeedles(millilitres)));
+    }
+
+    private OptionalDouble forTheseNeedles(OptionalDouble inTheFirst) {
+        return scaled(inTheFirst, needles, path.get(0).needles().dryGrams());
     }
 
     /** As much in every litre as in the first bath. */
@@ -64,9 +70,7 @@ final class StandingBath {
     }
 
     private OptionalDouble inThisLiquor(OptionalDouble inTheFirst) {
-        OptionalDouble liquor = path.get(0).bath().liquorMl();
-        return liquor.isPresent() && liquor.getAsDouble() > 0
-                ? product(inTheFirst, bath.liquorMl(), 1 / liquor.getAsDouble()) : OptionalDouble.empty();
+        return scaled(inTheFirst, bath.liquorMl(), path.get(0).bath().liquorMl());
     }
 
     /** How much of a thing the first bath was given; none where it was not among its parts. */
@@ -82,7 +86,7 @@ final class StandingBath {
     private Optional<Standing.Why> why() {
         Stream<EntryWorking> dark = this.dark ? Stream.of(path.get(0)) : Stream.empty();
         Stream<EntryWorking> unweighed = path.stream()
-                .filter(entry -> entry.bath().dye().stream().anyMatch(dye -> dye.grams().isEmpty()));
+                .filter(entry -> entry.bath().dye().stream().anyMatch(dye -> dye.grams().isEmpty() && dye.ml().isEmpty()));
         return Stream.of(whys(Standing.Kind.EARLIER_MISSING, dark), whys(Standing.Kind.DYE_AMOUNT, unweighed),
                 whys(Standing.Kind.SHARE, leaving(share -> !share.known())),
                 whys(Standing.Kind.RANGE, leaving(share -> share.known() && share.value().isEmpty())))
@@ -99,8 +103,9 @@ final class StandingBath {
                 place + 1 < path.size() ? Optional.of(path.get(place + 1)) : next))).mapToObj(path::get);
     }
 
-    private static OptionalDouble product(OptionalDouble one, OptionalDouble other, double factor) {
-        return one.isPresent() && other.isPresent()
-                ? OptionalDouble.of(one.getAsDouble() * other.getAsDouble() * factor) : OptionalDouble.empty();
+    /** An amount that went with so much of something, for another amount of that. */
+    private static OptionalDouble scaled(OptionalDouble amount, OptionalDouble to, OptionalDouble from) {
+        return amount.isPresent() && to.isPresent() && from.isPresent() && from.getAsDouble() > 0
+                ? OptionalDouble.of(amount.getAsDouble() * to.getAsDouble() / from.getAsDouble()) : OptionalDouble.empty();
     }
 }

@@ -83,6 +83,26 @@ class ChainsTest {
         assertTrue(standing.dye().get(0).grams().low().isEmpty(), "nobody knows how well she judged");
     }
 
+    /** Two teaspoons of a liquid dye, 10 mL on 50 g, of which 30 % stay: 3 mL. The next 25 g want 5 mL: 2 mL are lacking. */
+    @Test
+    void aLiquidDyeIsReckonedByVolumeWhereItsDensityIsNotKnown() {
+        notebook.with("dyes/rain-blue.md", "---\nkind: dye\nform: liquid\n---\n");
+        pot("2026-05-12/first", "weight: 50 g", "{water: 2 L, dye: [{is: rain-blue, amount: 2 tsp}]}", "");
+        pot("2026-05-13/second", "weight: 25 g", "{reuses: 2026-05-12-first, left: 30 %}", "");
+        Standing standing = standing("2026-05-13-second");
+        assertEquals(3, standing.dye().get(0).ml().value().orElseThrow(), 1e-9);
+        assertEquals(2, standing.dye().get(0).topUpMl().value().orElseThrow(), 1e-9);
+        assertTrue(standing.dye().get(0).grams().value().isEmpty());
+        assertEquals(Optional.empty(), standing.why());
+    }
+
+    @Test
+    void itIsToldWhoJudgesWhatWasLeft() {
+        pot("2026-05-10/second", "weight: 50 g", "{reuses: 2026-05-09-first, left: 30 %}", HALF_TAKEN_UP_OF_2_L);
+        pot("2026-05-11/third", "weight: 50 g", "{reuses: 2026-05-10-second}", "");
+        assertEquals(List.of(true, false, false), chain().batches().stream().map(Chain.Batch::judged).toList());
+    }
+
     @Test
     void whatRoughlyStoodInThePotStaysRough() {
         pot("2026-05-09/first", "weight: 100 g", "{water: 2 L}", "glass: {left: about 1.9 L}");
