@@ -32,7 +32,7 @@ import java.util.stream.Stream;
 record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> own, Optional<Quantity> needleLength,
         Measuring measuring) {
 
-    /** How much a ratio may rise before the colour is said to come out paler. */
+    /** By how much of itself an amount may exceed another through rounding alone. */
     private static final double HARDLY = 1e-6;
 
     /** The recipe for a weight of dry needles, g, in a vessel; in its own where none is chosen. */
@@ -48,7 +48,7 @@ record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> o
         boolean about = worked.bath().cover().about();
         WorkedRecipe scaled = worked.scaledTo(needles, Magnitude.of(cover * pots.orElse(1), about));
         Liquor liquor = scaled.bath().liquor();
-        OptionalDouble filled = pot.isPresent() && liquor.total().known() && pots.isPresent()
+        OptionalDouble filled = pot.isPresent() && liquor.total().known() && !liquor.impossible() && pots.isPresent()
                 ? OptionalDouble.of(pot.get().filledBy(liquor.total().orThrow() / pots.getAsInt(),
                         grams / pots.getAsInt()))
                 : OptionalDouble.empty();
@@ -114,9 +114,13 @@ record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> o
 
     /** Stock solutions that would be more than the water of their bath, be it one of several pots. */
     private void stocks(List<BatchRemark> remarks, List<PartFigures> parts, OptionalDouble water, int pots) {
+        if (water.isEmpty()) {
+            return;
+        }
+        double room = water.getAsDouble() / pots * (1 + HARDLY);
         for (PartFigures part : parts) {
             Optional<StockToMake> stock = measuring.stock(part.sharedBy(pots));
-            if (stock.isPresent() && water.isPresent() && stock.get().millilitres() > water.getAsDouble() / pots) {
+            if (stock.isPresent() && stock.get().millilitres() > room) {
                 remarks.add(new BatchRemark.TooMuchStock(part.part(), part.called(), stock.get().millilitres()));
             }
         }

@@ -105,7 +105,8 @@ class BathPagesTest {
     void dataHoldTheSameFigures() throws IOException, ThemeBroken {
         String json = text(book(Edition.STUDIO), "data/book.json");
         assertTrue(json.contains("\"reuses\":\"2026-05-09-first\",\"standing\":{\"liquor_ml\":900,\"liquor_about\":false,\"dye\":[\n"
-                + "{\"is\":\"brick\",\"g\":0.6,\"low_g\":null,\"high_g\":null,\"top_up_g\":0.4"), json);
+                + "{\"is\":\"brick\",\"g\":0.6,\"low_g\":null,\"high_g\":null,"
+                + "\"ml\":null,\"low_ml\":null,\"high_ml\":null,\"top_up_g\":0.4,"), json);
         assertTrue(json.contains("\"baths\":[\n{\"first\":\"2026-05-09-first\",\"entries\":[\"2026-05-09-first\","
                 + "\"2026-05-10-second\",\"2026-05-11-third\"],\"batches\":3,"), json);
         assertTrue(json.contains("\"ph_estimate_why\":\"liquor\""), "nobody said what the second left in the pot");

@@ -156,7 +156,7 @@ class BadNotebookTest {
     @Test
     void nulsAlone() throws IOException {
         written.with(DAY + "nuls.md", new byte[4000]);
-        oneError(DAY + "nuls.md:1:1", "front matter is missing");
+        oneError(DAY + "nuls.md:1:1", "the keys are missing");
     }
 
     @Test

@@ -192,7 +192,7 @@ final class Fields {
         if (node instanceof Node.Mapping map) {
             return Optional.of(new Fields(map, origin, kitchen, findings));
         }
-        wrong(key, node, "a map of keys, such as “" + key + ": {…: …}”");
+        wrong(key, node, "keys in braces, such as “" + Shapes.of(key) + "”");
         return Optional.empty();
     }
 

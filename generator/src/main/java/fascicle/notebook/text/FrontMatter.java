@@ -35,7 +35,7 @@ public record FrontMatter(String file, String yaml, String body, int bodyLine) {
         }
         int lineEnd = endOfLine(text, 0);
         if (!isFence(text, 0, lineEnd)) {
-            findings.error(Place.of(source.file()), "the front matter is missing: the first line is “"
+            findings.error(Place.of(source.file()), "the keys are missing: the first line is “"
                     + shortened(text.substring(0, lineEnd)) + "”, and a line “---” was expected; write the keys "
                     + "between two lines “---” at the top");
             return Optional.empty();
@@ -50,7 +50,7 @@ public record FrontMatter(String file, String yaml, String body, int bodyLine) {
             }
             at = end + 1;
         }
-        findings.error(Place.of(source.file()), "the front matter is not closed: the line “---” at the top has no "
+        findings.error(Place.of(source.file()), "the keys do not end: the line “---” at the top has no "
                 + "second one; put a line “---” below the last key");
         return Optional.empty();
     }

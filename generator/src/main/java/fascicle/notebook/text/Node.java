@@ -75,7 +75,7 @@ public sealed interface Node {
     record Mapping(List<Pair> pairs, Place place) implements Node {
         @Override
         public String described() {
-            return "a map of keys";
+            return "other keys in it";
         }
 
         /**

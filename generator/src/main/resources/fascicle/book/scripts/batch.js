@@ -102,7 +102,7 @@ self.fascicleBatch = (function (book) {
       standing: standing && bath.room && bath.room[0] < standing[0] ? bath.room : standing,
       extract: doses.extract.map(one => ({ g: times(one.g, drawn(one)), ml: times(one.ml, drawn(one)) })),
       ratio: total === byRatio ? doses.ratio : [total[0] / grams, total[1]],
-      filled: pots && bath.liquor ? (bath.liquor[0] / pots + rules.room * (grams / pots)) / brim : 0,
+      filled: pots && bath.liquor && !bath.tooWeak ? (bath.liquor[0] / pots + rules.room * (grams / pots)) / brim : 0,
       presoak: doses.presoak.map(soak), before: doses.before.map(soak), after: doses.after.map(soak),
       finish: doses.finish.map(part => measured(part, needles, total))
     };
@@ -283,7 +283,7 @@ self.fascicleBatch = (function (book) {
     const inPot = bath.parts.map(part => shared(part, pots));
     const tooMuch = (parts, water) => parts.forEach(part => {
       const toMake = stockOf(part);
-      if (water && toMake && toMake[1] > water) {
+      if (water && toMake && toMake[1] > water * (1 + 1e-6)) {
         mind('too-much-stock', part.of.called, amount(toMake[1], 'ml'));
       }
     });
