@@ -7,6 +7,7 @@ self.fascicleBatch = (function (book) {
   const ZERO = [0, 0];
   const ONE = [1, 0];
   const rules = book.rules;
+  const HARDLY_MORE = 1 + 1e-6;
 
   /** The least that the balance tells, in grams; NaN where the balance is not known. */
   const weighable = rules.steps * book.balance;
@@ -208,11 +209,10 @@ self.fascicleBatch = (function (book) {
     const set = book.kitchens[kitchen];
     const pots = batch.pots || 1;
     const list = [];
-    const line = (key, step, size, unit, shares, about) => list.push({
-      step, thing: say(key),
-      whole: size ? [amount(size[0], unit, about)] : [],
-      each: size ? [amount(size[0] / shares, unit, about)] : []
-    });
+    const line = (key, step, size, unit, shares, about) => {
+      const share = parts => size ? [amount(size[0] / parts, unit, about)] : [];
+      list.push({ step, thing: say(key), whole: share(1), each: share(shares) });
+    };
     const part = (step, one, shares) => list.push({
       step, thing: one.of.called, written: one.of.written, whole: ways(one, set), each: ways(shared(one, shares), set)
     });
@@ -258,7 +258,7 @@ self.fascicleBatch = (function (book) {
     if (batch.reused) {
       const of = batch.standing;
       const { left } = doses;
-      if (of && left && of[0] > left[0] * (1 + 1e-6)) {
+      if (of && left && of[0] > left[0] * HARDLY_MORE) {
         mind('reused-short', poured(of), poured(left), amount(left[0] * batch.grams / of[0], 'g', rough(of, left)));
       } else {
         mind(left ? 'reused-of' : 'reused', left && poured(left));
@@ -266,7 +266,7 @@ self.fascicleBatch = (function (book) {
     } else if (!bath.liquor && !bath.tooWeak && bath.parts.length) {
       mind('no-liquor');
     }
-    if (doses.ratio && batch.ratio && batch.ratio[0] > doses.ratio[0] * (1 + 1e-6)) {
+    if (doses.ratio && batch.ratio && batch.ratio[0] > doses.ratio[0] * HARDLY_MORE) {
       mind('paler', amount(doses.ratio[0], 'ratio'), amount(batch.ratio[0], 'ratio'));
     }
     if (vessel && !(vessel.area && vessel.height)) {
@@ -281,14 +281,12 @@ self.fascicleBatch = (function (book) {
     }
     const pots = batch.pots || 1;
     const inPot = bath.parts.map(part => shared(part, pots));
-    const tooMuch = (parts, water) => parts.forEach(part => {
+    batch.soaks.concat({ parts: inPot, water: over(bath.water, [pots, 0]) }).forEach(one => one.parts.forEach(part => {
       const toMake = stockOf(part);
-      if (water && toMake && toMake[1] > water * (1 + 1e-6)) {
+      if (one.water && toMake && toMake[1] > one.water[0] * HARDLY_MORE) {
         mind('too-much-stock', part.of.called, amount(toMake[1], 'ml'));
       }
-    });
-    batch.soaks.forEach(one => tooMuch(one.parts, one.water && one.water[0]));
-    tooMuch(inPot, bath.water && bath.water[0] / pots);
+    }));
     said.push(...new Set(batch.soaks.flatMap(one => one.shared ? tell('shared-bin')
       : one.liquor ? [] : tell('no-soak-water', one.title))), ...batch.extract.map(() => tell('drawn')));
     const stocks = batch.everything.concat(inPot).map(stockOf).filter(one => one);
@@ -303,7 +301,7 @@ self.fascicleBatch = (function (book) {
   /** Grams of a typed weight, to the last digit; NaN where it is none. */
   function gramsOf(typed, unit) {
     const plain = typed.trim();
-    const comma = /^\d{1,9},(\d{1,2}|\d{4,9})$/.test(plain) || /^0,\d{1,9}$/.test(plain);
+    const comma = /^(\d{1,9},(\d{1,2}|\d{4,9})|0,\d{1,9})$/.test(plain);
     const number = comma ? plain.replace(',', '.') : plain;
     if (!/^(\d{1,9}(\.\d{0,9})?|\.\d{1,9})$/.test(number)) {
       return NaN;
@@ -327,7 +325,7 @@ self.fascicleBatch = (function (book) {
     kitchen.value = book.kitchen;
     const cell = (row, lines, name) => {
       const box = row.appendChild(document.createElement(name || 'td'));
-      lines.forEach((line, at) => box.append(...(at ? [document.createElement('br'), line] : [line])));
+      box.innerText = lines.join('\n');
       return box;
     };
     const show = () => {
@@ -345,7 +343,7 @@ self.fascicleBatch = (function (book) {
       slot('pots').textContent = potsIn(batch);
       slot('each').hidden = batch.pots < 2;
       rows(batch, kitchen.value).forEach(line => {
-        const row = body.appendChild(document.createElement('tr'));
+        const row = body.insertRow();
         cell(row, [line.step ? say('scaling.in', line.thing, line.step) : line.thing], 'th').scope = 'row';
         // A bin or a treatment is one for all pots.
         (batch.pots < 2 ? [line.whole] : [line.whole, line.step ? [''] : line.each]).forEach(lines =>

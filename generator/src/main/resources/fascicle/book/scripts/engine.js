@@ -42,7 +42,7 @@
   function reader(packed, limit, count) {
     var text = packed[0], lengths = smalls(packed[1], Math.ceil(count / BLOCK)), starts = [0];
     var at = 0, end = 0, held = 0, left = 0;
-    lengths.forEach(function (length, i) { starts.push(starts[i] + length); });
+    lengths.forEach((length, i) => { starts.push(starts[i] + length); });
 
     function more() {
       if (end - at > 1) {
@@ -92,7 +92,7 @@
       if (outside && bits) fill(bits, number + 1, limit);
     }
 
-    return function (from, to, bitsOf) {
+    return (from, to, bitsOf) => {
       for (var number = from - from % BLOCK; number < to; number++) {
         if (number % BLOCK === 0) {
           at = starts[number / BLOCK];
@@ -151,11 +151,11 @@
   function fold(text) {
     if (/^[\x00-\x7f]*$/.test(text)) return text.toLowerCase();
     return text.normalize('NFKD').replace(/\p{M}+/gu, '').toLowerCase()
-        .replace(/[ßæœøłđðþıħŧς]/g, function (letter) { return LETTERS[letter]; });
+        .replace(/[ßæœøłđðþıħŧς]/g, letter => LETTERS[letter]);
   }
 
   function words(text) {
-    return fold(text).split(/[^\p{L}\p{N}]+/u).filter(Boolean).map(function (word) {
+    return fold(text).split(/[^\p{L}\p{N}]+/u).filter(Boolean).map(word => {
       var cut = word.slice(0, LONGEST_WORD);
       return cut.length < word.length ? cut.replace(/[\ud800-\udbff]$/, '') : cut;
     });
@@ -217,7 +217,7 @@
   }
 
   function inverse(m) {
-    var r = [[], [], []], cofactor = function (i, j) {
+    var r = [[], [], []], cofactor = (i, j) => {
       var k = (i + 1) % 3, l = (i + 2) % 3, n = (j + 1) % 3, o = (j + 2) % 3;
       return m[k][n] * m[l][o] - m[k][o] * m[l][n];
     };
@@ -227,7 +227,7 @@
   }
 
   function times(m, v) {
-    return m.map(function (row) { return row[0] * v[0] + row[1] * v[1] + row[2] * v[2]; });
+    return m.map(row => row[0] * v[0] + row[1] * v[1] + row[2] * v[2]);
   }
 
   function white(x, y) {
@@ -245,17 +245,17 @@
     var short = /^#?([0-9a-f])([0-9a-f])([0-9a-f])$/i.exec(text);
     var parts = short || /^#?([0-9a-f]{2})([0-9a-f]{2})([0-9a-f]{2})$/i.exec(text);
     if (!parts) return null;
-    var light = [1, 2, 3].map(function (i) {
+    var light = [1, 2, 3].map(i => {
       var c = parseInt(short ? parts[i] + parts[i] : parts[i], 16) / 255;
       return c <= 0.04045 ? c / 12.92 : Math.pow((c + 0.055) / 1.055, 2.4);
     });
-    var xyz = times(PRIMARIES, light.map(function (amount, i) { return amount * SHARES[i]; }));
-    var cones = times(BRADFORD, xyz).map(function (cone, i) { return cone * AFTER[i] / BEFORE[i]; });
-    var f = times(CONES, cones).map(function (amount, i) {
+    var xyz = times(PRIMARIES, light.map((amount, i) => amount * SHARES[i]));
+    var cones = times(BRADFORD, xyz).map((cone, i) => cone * AFTER[i] / BEFORE[i]);
+    var f = times(CONES, cones).map((amount, i) => {
       var ratio = amount / D50[i];
       return ratio > 216 / 24389 ? Math.cbrt(ratio) : (24389 / 27 * ratio + 16) / 116;
     });
-    return [116 * f[1] - 16, 500 * (f[0] - f[1]), 200 * (f[1] - f[2])].map(function (coordinate) {
+    return [116 * f[1] - 16, 500 * (f[0] - f[1]), 200 * (f[1] - f[2])].map(coordinate => {
       return Math.abs(coordinate) < 1e-9 ? 0 : coordinate;
     });
   }
@@ -273,16 +273,16 @@
     // Choices and their sets, trait by trait; then colour names, then faults.
     var sets = [];
     var choices = {}, first = {}, next = 0;
-    TRAITS.forEach(function (trait) {
+    TRAITS.forEach(trait => {
       first[trait] = next;
-      choices[trait] = index.choices[trait].map(function (choice) {
+      choices[trait] = index.choices[trait].map(choice => {
         next++;
         return {id: choice[0], title: choice[1]};
       });
     });
     var firstColour = next, faults = index.faults;
     for (next += index.colours.length + faults; sets.length < next;) sets.push(setOf(size));
-    reader(index.sets, size, next)(0, next, function (at) { return sets[at]; });
+    reader(index.sets, size, next)(0, next, at => sets[at]);
 
     // Words, and the entries and sets that each leads to.
     var vocabulary = [];
@@ -324,7 +324,7 @@
     }
 
     var tagged = new Map();
-    lines('tags').forEach(function (tag, i) {
+    lines('tags').forEach((tag, i) => {
       var key = tag && trimmed(tag);
       if (key && i < size) tagged.set(key, (tagged.get(key) || []).concat(i));
     });
@@ -366,20 +366,20 @@
           from = bound(other, true);
         }
       }
-      return Array.from(found).sort(function (one, two) { return one - two; });
+      return Array.from(found).sort((one, two) => one - two);
     }
 
     /** The entries that runs of words lead to, themselves or by a set. */
     function ledTo(runs) {
       var leads = setOf(size + sets.length);
-      runs.forEach(function (run) {
+      runs.forEach(run => {
         // A first letter soon leads to everything.
         for (var at = run[0]; at < run[1] && !full(leads); at += 256) {
-          leadsOf(at, Math.min(run[1], at + 256), function () { return leads; });
+          leadsOf(at, Math.min(run[1], at + 256), () => leads);
         }
       });
       var found = leads.slice(0, all.length);
-      sets.forEach(function (set, at) {
+      sets.forEach((set, at) => {
         if (has(leads, size + at)) or(found, set);
       });
       return and(found, all);
@@ -402,7 +402,7 @@
           found = {set: setOf(size), instead: null};
         } else {
           var taken = slips(word);
-          found = {set: ledTo(taken.map(function (at) { return [at, at + 1]; })), instead: taken};
+          found = {set: ledTo(taken.map(at => [at, at + 1])), instead: taken};
         }
         if (kept.words.size >= KEPT) kept.words.delete(kept.words.keys().next().value);
         before.set(word, found);
@@ -414,16 +414,16 @@
     function findWords(typed, instead) {
       var tag = tagged.get(trimmed(typed));
       if (tag) {
-        return tag.reduce(function (set, number) {
+        return tag.reduce((set, number) => {
           set[number >> 5] |= 1 << (number & 31);
           return set;
         }, setOf(size));
       }
       var set = null;
-      new Set(words(typed)).forEach(function (word) {
+      new Set(words(typed)).forEach(word => {
         var found = findWord(word);
         if (found.instead) {
-          instead.push({typed: word, taken: found.instead.map(function (at) { return vocabulary[at]; })});
+          instead.push({typed: word, taken: found.instead.map(at => vocabulary[at])});
         }
         set = and(set || all.slice(), found.set);
       });
@@ -433,8 +433,8 @@
     // -- Orders: every entry by a key, the unknown last; equals stay newest first.
 
     function lab(i) {
-      var coordinates = [0, 4, 8].map(function (at) { return digits(index.lab, 12 * i + at, 4); });
-      return coordinates[0] > 71500000 ? null : coordinates.map(function (steps) { return (steps - 25600000) / 1e5; });
+      var coordinates = [0, 4, 8].map(at => digits(index.lab, 12 * i + at, 4));
+      return coordinates[0] > 71500000 ? null : coordinates.map(steps => (steps - 25600000) / 1e5);
     }
 
     var labs = null;
@@ -447,15 +447,15 @@
     }
 
     var KEYS = {
-      evenness: function (i) { return -VALUE[index.evenness.charCodeAt(i)] || Infinity; },
-      lightness: function (i) { var c = colours()[i]; return c ? -c[0] : Infinity; },
-      hue: function (i) {
+      evenness: i => -VALUE[index.evenness.charCodeAt(i)] || Infinity,
+      lightness: i => { var c = colours()[i]; return c ? -c[0] : Infinity; },
+      hue: i => {
         var c = colours()[i];
         if (!c) return Infinity;
         var degrees = hue(c[1], c[2]);
         return length(c[1], c[2]) < GREY_BELOW ? 1000 + c[0] : ((degrees < 360 ? degrees : 0) - CUT + 360) % 360;
       },
-      owf: function (i) { return digits(index.owf, 3 * i, 3) || Infinity; }
+      owf: i => digits(index.owf, 3 * i, 3) || Infinity
     };
 
     function sorted(key) {
@@ -464,7 +464,7 @@
         order.push(i);
         keys[i] = key(i);
       }
-      return order.sort(function (one, two) {
+      return order.sort((one, two) => {
         return keys[one] < keys[two] ? -1 : keys[one] > keys[two] ? 1 : one - two;
       });
     }
@@ -474,7 +474,7 @@
     function differences(near) {
       if (nearest.to !== near.join()) {
         var de00 = new Float64Array(size);
-        colours().forEach(function (colour, i) { de00[i] = colour ? ciede2000(near, colour) : NaN; });
+        colours().forEach((colour, i) => { de00[i] = colour ? ciede2000(near, colour) : NaN; });
         nearest = {to: near.join(), de00: de00, order: null};
       }
       return nearest.de00;
@@ -483,7 +483,7 @@
     function inOrder(found, order, de00) {
       var entries = [], by = null;
       if (order === 'near' && de00) {
-        by = nearest.order = nearest.order || sorted(function (i) { return isNaN(de00[i]) ? Infinity : de00[i]; });
+        by = nearest.order = nearest.order || sorted(i => isNaN(de00[i]) ? Infinity : de00[i]);
       } else if (KEYS.hasOwnProperty(order)) {
         by = orders[order] = orders[order] || sorted(KEYS[order]);
       }
@@ -498,14 +498,14 @@
 
     function chosen(trait, ids) {
       var union = setOf(size);
-      choices[trait].forEach(function (choice, at) {
+      choices[trait].forEach((choice, at) => {
         if (ids.indexOf(choice.id) >= 0) or(union, sets[first[trait] + at]);
       });
       return union;
     }
 
     function without(parts, name) {
-      return parts.reduce(function (found, part) {
+      return parts.reduce((found, part) => {
         return part.name === name ? found : and(found, part.set);
       }, all.slice());
     }
@@ -514,23 +514,23 @@
       var instead = [], parts = [], near = question.near || null;
       var typed = findWords(question.words || '', instead);
       if (typed) parts.push({name: 'words', set: typed});
-      TRAITS.forEach(function (trait) {
+      TRAITS.forEach(trait => {
         var ids = question[trait] || [];
         if (ids.length) parts.push({name: trait, set: chosen(trait, ids)});
       });
       var found = without(parts, ''), counts = {}, loosen = [];
-      TRAITS.forEach(function (trait) {
+      TRAITS.forEach(trait => {
         var others = (question[trait] || []).length ? without(parts, trait) : found;
-        counts[trait] = choices[trait].map(function (choice, at) { return shared(others, sets[first[trait] + at]); });
+        counts[trait] = choices[trait].map((choice, at) => shared(others, sets[first[trait] + at]));
       });
       if (!shared(found, all)) {
-        loosen = parts.map(function (part, at) {
+        loosen = parts.map((part, at) => {
           return {part: part.name, found: shared(without(parts, part.name), all), at: at};
-        }).filter(function (part) {
+        }).filter(part => {
           return part.found;
-        }).sort(function (one, two) {
+        }).sort((one, two) => {
           return two.found - one.found || one.at - two.at;
-        }).map(function (part) {
+        }).map(part => {
           return {part: part.part, found: part.found};
         });
       }
@@ -590,7 +590,7 @@
       return {
         id: id, href: index.links[i] || 'entries/' + id + '.html', title: phrase('titles', i, ' ') || name,
         tag: lines('tags')[i] || null, date: iso,
-        day: index.date[0].replace(/\{(\d)\}/g, function (all, at) { return said[at]; }),
+        day: index.date[0].replace(/\{(\d)\}/g, (all, at) => said[at]),
         verdict: verdict < 0 ? null : choices.verdict[verdict].id,
         verdictWord: verdict < 0 ? null : choices.verdict[verdict].title,
         colourName: colourName(i), lab: lab(i), sure: text(digits(index.sure, 3 * i, 3)), readings: colourList(lines('readings')[i]),
