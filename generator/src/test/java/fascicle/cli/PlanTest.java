@@ -192,6 +192,7 @@ class PlanTest {
         assertEquals(0, plan.get("duties").size());
         assertEquals(1.2, plan.get("methods").get(0).get("whole").get("parts").get(0).get("g").asDouble(), 1e-6);
         assertEquals(1, planned("copper", "--each", "60 g").get("methods").size(), "her copper is her own affair");
+        assertFalse(plan("class-brick", "--each", "60 g").out().contains("the teacher’s"), "nobody else is there");
     }
 
     @Test
@@ -345,6 +346,7 @@ class PlanTest {
         Document sheet = Jsoup.parse(Files.readString(target.resolve("plan.html")));
         String said = sheet.text().replace('\u202f', ' ');
         assertTrue(said.contains("8 people, 15 g of dry needles each"), said);
+        assertTrue(said.contains("This sheet is the teacher’s"), said);
         assertTrue(said.contains("240 mL of 1 % stock"), said);
         assertTrue(said.contains("too little on the shelf"), said);
         assertTrue(said.contains("Lots with enough for everyone: Plenty (260 g left)"), said);

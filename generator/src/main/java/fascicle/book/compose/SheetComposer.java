@@ -52,6 +52,9 @@ final class SheetComposer {
         if (plan.ask().minors()) {
             said.add(words.say("plan.minors"));
         }
+        if (plan.ask().isClass()) {
+            said.add(words.say("plan.teachers"));
+        }
         return List.copyOf(said);
     }
 
