@@ -51,7 +51,8 @@ public final class Plan {
         this.workings = workings;
         this.plan = plan;
         Map<String, Dye> dyes = Notebook.byId(workings.notebook().dyes(), Dye::id);
-        this.doings = new Doings(words, id -> Optional.ofNullable(dyes.get(Ids.key(id))).map(Dye::called).orElse(id));
+        Doings told = new Doings(words, id -> Optional.ofNullable(dyes.get(Ids.key(id))).map(Dye::called).orElse(id));
+        this.doings = plan.ask().minors() ? told.forMinors() : told;
     }
 
     /**

@@ -455,12 +455,19 @@ class PlanTest {
         WrittenNotebook.empty(notebook).with("dyes/brick.md",
                 "---\ntitle: Brick\nkind: dye\nform: powder\nlabel: {says: []}\n---\n");
         Path target = folder.resolve("minors");
-        plan("class-brick", "--each", "15g", "--people", "8", "--minors", "--to", target.toString()).ends(0);
+        plan("class-brick", "--each", "15g", "--people", "8", "--minors", "--start", "2026-06-13T09:00", "--to",
+                target.toString()).ends(0);
         String slip = Jsoup.parse(Files.readString(target.resolve("slip.html"))).text().replace('\u202f', ' ');
         assertTrue(slip.contains("Stand back from the stove: the teacher does what is done there"), slip);
         assertTrue(slip.contains("Bath on the stove, needles in (the teacher). Heat to 88 °C (the teacher)."), slip);
+        assertTrue(slip.contains("Hold at 88 °C (the teacher)."), slip);
         assertTrue(slip.contains("Heat off (the teacher)."), slip);
         assertTrue(slip.contains("Out of the bath. Rinse. Dry."), "cool needles are theirs: " + slip);
+        String phone = Files.readString(target.resolve("plan.ics")).replace("\r\n ", "").replace('\u202f', ' ');
+        assertTrue(phone.contains("Bath on the stove\\, needles in (the teacher). Heat to 88 °C (the teacher)"), phone);
+        List<String> hers = planned("class-brick", "--each", "15g", "--people", "8", "--minors").get("clock").valueStream()
+                .filter(due -> due.get("by_teacher").asBoolean()).map(due -> due.get("kind").asString()).toList();
+        assertEquals(List.of("on", "rise", "hold", "off"), hers);
         assertFalse(plan("class-brick", "--each", "15g", "--people", "8").out().contains("(the teacher)"));
     }
 

@@ -48,7 +48,7 @@ public final class ScheduledEvents {
                 List<Schedule.Due> dues = pots.getOrDefault(together.get(0), List.of());
                 if (dues.stream().anyMatch(due -> asks(due.stage()))) {
                     events.add(new Event(uid(name, together, dues.get(0), counts), from,
-                            end(dues).stream().mapToObj(schedule::at).flatMap(Optional::stream).findFirst(),
+                            end(dues, minutes).stream().mapToObj(schedule::at).flatMap(Optional::stream).findFirst(),
                             together.stream().map(called).collect(Collectors.joining(", ")) + ": " + doing, "", true));
                 }
             });
@@ -56,9 +56,12 @@ public final class ScheduledEvents {
         return List.copyOf(events);
     }
 
-    /** Whether somebody has something to do: at a hold the heat is turned down, and what keeps should have been used. */
+    /** Whether somebody has something to do: the heat is turned up or down, and what keeps should have been used. */
     private static boolean asks(Stage stage) {
-        return stage.kind().byHand() || stage.kind() == Stage.Kind.HOLD || stage.kind() == Stage.Kind.KEEP;
+        return stage.kind().byHand() || switch (stage.kind()) {
+            case RISE, HOLD, KEEP -> true;
+            default -> false;
+        };
     }
 
     /** When there is something to be told: of what keeps, its end. */
@@ -67,10 +70,10 @@ public final class ScheduledEvents {
         return told.isPresent() ? Optional.of(told.getAsDouble()) : Optional.empty();
     }
 
-    private static OptionalDouble end(List<Schedule.Due> dues) {
-        return dues.stream().filter(due -> asks(due.stage()) || due.stage().kind() == Stage.Kind.RISE)
-                .map(Schedule.Due::until).filter(OptionalDouble::isPresent)
-                .mapToDouble(OptionalDouble::getAsDouble).max();
+    /** When the first of what goes on is over: needles that soak until morning do not keep a pot on the stove. */
+    private static OptionalDouble end(List<Schedule.Due> dues, double begun) {
+        return dues.stream().filter(due -> asks(due.stage())).flatMapToDouble(due -> due.until().stream())
+                .filter(until -> until > begun).min();
     }
 
     /** Named, not drawn by lot, so that a calendar that is read again changes its events and doubles none. */

@@ -129,7 +129,7 @@ final class ClockComposer {
                 && !stage.from().minutes().equals(stage.until().minutes()))) {
             notes.add(words.say("clock.note-estimate"));
         }
-        if (stages.stream().anyMatch(stage -> stage.kind() == Stage.Kind.LIFT)) {
+        if (stages.stream().anyMatch(stage -> stage.kind() == Stage.Kind.LIFT && stage.endsBath())) {
             notes.add(words.say("clock.note-lift"));
         }
         if (stages.stream().anyMatch(stage -> stage.until().mornings() > 0)) {

@@ -29,7 +29,6 @@ final class PlannedHours {
     private static final double SECONDS = 60;
 
     private final Schedule schedule;
-    private final boolean minors;
     private final Words words;
     private final Figures figures;
     private final Doings doings;
@@ -56,7 +55,6 @@ final class PlannedHours {
 
     PlannedHours(DayPlan plan, Words words, Doings doings) {
         this.schedule = plan.schedule();
-        this.minors = plan.ask().minors();
         this.words = words;
         this.figures = new Figures(words);
         this.doings = doings;
@@ -116,6 +114,11 @@ final class PlannedHours {
         schedule.last().forEach(pot -> notes.add(words.say("plan.last", pot)));
         schedule.unplaced().forEach(pot -> notes.add(words.say("plan.unplaced", pot)));
         notes.add(words.say("plan.two-places"));
+        notes.add(words.say("plan.note-hands"));
+        if (schedule.due().stream().anyMatch(due -> due.stage().kind() == Stage.Kind.SOAK
+                && due.stage().until().mornings() > 0)) {
+            notes.add(words.say("plan.note-evening"));
+        }
         if (schedule.due().stream().anyMatch(this::isAtNight)) {
             notes.add(words.say("plan.at-night"));
         }
@@ -148,15 +151,10 @@ final class PlannedHours {
             String when = now.isPresent() && !now.equals(day) ? words.say("plan.day-and-hour", now.get(), hour) : hour;
             day = now.isPresent() ? now : day;
             told.add(new PlanPage.Due(when, String.join(words.say("pieces"), line.pots()), line.dues().stream()
-                    .map(one -> words.say("sentence", doing(one.stage()))).collect(Collectors.joining(" ")),
+                    .map(one -> words.say("sentence", doings.say(one.stage()))).collect(Collectors.joining(" ")),
                     length(line.dues().get(line.dues().size() - 1))));
         }
         return List.copyOf(told);
-    }
-
-    /** What is done; where there are minors, it says what only the teacher does. */
-    private String doing(Stage stage) {
-        return minors && stage.isAtTheStove() ? words.say("plan.by-teacher", doings.say(stage)) : doings.say(stage);
     }
 
     private List<Line> lines(List<Schedule.Due> due) {

@@ -143,6 +143,7 @@ public final class PlanJson {
         json.text("pot", due.pot());
         json.text("kind", due.stage().kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
         json.text("doing", doings.say(due.stage()));
+        json.yes("by_teacher", plan.ask().minors() && due.stage().isAtTheStove());
         json.text("at", due.from().stream().mapToObj(plan.schedule()::at).flatMap(Optional::stream).findFirst()
                 .map(Object::toString));
         json.figure("minutes", due.from());

@@ -14,6 +14,7 @@ public final class Doings {
     private final Words words;
     private final Heating heating;
     private final UnaryOperator<String> called;
+    private final boolean forMinors;
 
     /**
      * Stages in the book's words.
@@ -22,9 +23,23 @@ public final class Doings {
      * @param called finds what the dye or assistant of an id is called
      */
     public Doings(Words words, UnaryOperator<String> called) {
+        this(words, called, false);
+    }
+
+    private Doings(Words words, UnaryOperator<String> called, boolean forMinors) {
         this.words = words;
         this.heating = new Heating(words);
         this.called = called;
+        this.forMinors = forMinors;
+    }
+
+    /**
+     * The same words where people under eighteen dye.
+     *
+     * @return words that say what only the teacher does
+     */
+    public Doings forMinors() {
+        return new Doings(words, called, true);
     }
 
     /**
@@ -34,6 +49,10 @@ public final class Doings {
      * @return such as {@code Heat to 88 °C}
      */
     public String say(Stage stage) {
+        return forMinors && stage.isAtTheStove() ? words.say("plan.by-teacher", plain(stage)) : plain(stage);
+    }
+
+    private String plain(Stage stage) {
         return switch (stage.kind()) {
             case SOAK -> words.say("clock.soak");
             case MAKE -> in(stage, "clock.make", "clock.make", "clock.make-treatment");
@@ -50,7 +69,7 @@ public final class Doings {
             case STAND -> words.say("clock.stand");
             case OUT -> stage.vat() == Stage.Vat.BIN ? words.say("clock.out-presoak")
                     : in(stage, "clock.out", "clock.out-extract", "clock.out-treatment");
-            case LIFT -> words.say("clock.lift-treatment", treatment(stage));
+            case LIFT -> in(stage, "clock.lift", "clock.lift-extract", "clock.lift-treatment");
             case HALF_DRY -> words.say("clock.half-dry");
             case RINSE -> words.say("clock.rinse");
             case DRY -> words.say("clock.dry");

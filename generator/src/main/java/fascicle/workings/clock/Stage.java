@@ -47,7 +47,7 @@ public record Stage(Kind kind, Vat vat, Optional<Recipe.Purpose> purpose, Time f
         STAND(false),
         /** Needles are taken out, or an extract is strained. */
         OUT(true),
-        /** Needles are taken out of a treatment's bath that is hot still. */
+        /** Needles are taken out of a bath, or a plant is strained from one, that is hot still or may be. */
         LIFT(true),
         /** They dry a little before they are rinsed. */
         HALF_DRY(false),
@@ -102,15 +102,15 @@ public record Stage(Kind kind, Vat vat, Optional<Recipe.Purpose> purpose, Time f
     }
 
     /**
-     * Whether somebody stands at the stove, or at a bath that is hot, to do it.
+     * Whether somebody stands at the stove, or at a bath that is hot, to do it or to watch it.
      *
-     * @return false for what heats in the sun, and for what goes on by itself
+     * @return false for what heats in the sun, and for what cools, soaks and dries
      */
     public boolean isAtTheStove() {
         return switch (kind) {
             case ON, OFF, LIFT -> true;
             case ADD -> vat != Vat.BIN;
-            case RISE -> step.flatMap(HeatStep::on).map(Noted::value).filter(HeatStep.Source.SUN::equals).isEmpty();
+            case RISE, HOLD -> step.flatMap(HeatStep::on).map(Noted::value).filter(HeatStep.Source.SUN::equals).isEmpty();
             default -> false;
         };
     }

@@ -17,6 +17,9 @@ final class Walk {
     /** Whoever says to dry for less, before rinsing, means a little: {@code common practice, no source}. */
     private static final double A_LITTLE_DRYING = 12 * 60;
 
+    /** A pot may be too hot to reach into for so long after its heat went off: {@code common practice, no source}. */
+    private static final double COOLING = 3 * 60;
+
     private final Work work;
     private final Recipe recipe;
     private final Log log;
@@ -46,9 +49,10 @@ final class Walk {
     }
 
     private void extract(Bath.Extract extract, Log drawing) {
-        new HeatedBath(drawing, Stage.Vat.EXTRACT, Optional.empty(), work.extract(), work.boil())
-                .heat(extract.heat(), List.of());
-        drawing.moment(Stage.Kind.OUT, Stage.Vat.EXTRACT, Optional.empty());
+        HeatedBath pot = new HeatedBath(drawing, Stage.Vat.EXTRACT, Optional.empty(), work.extract(), work.boil());
+        pot.heat(extract.heat(), List.of());
+        drawing.moment(pot.isHotAfter(extract.heat()) ? Stage.Kind.LIFT : Stage.Kind.OUT, Stage.Vat.EXTRACT,
+                Optional.empty());
     }
 
     private void soak(Recipe.Presoak presoak) {
@@ -80,13 +84,19 @@ final class Walk {
         List<HeatStep> heat = recipe.heat();
         log.makesReady(recipe.bath().reuses().isPresent() ? Stage.Kind.TOP_UP : Stage.Kind.MAKE, Stage.Vat.DYEBATH,
                 Optional.empty());
-        new HeatedBath(log, Stage.Vat.DYEBATH, Optional.empty(), work.liquor(), work.boil()).heat(heat, parts);
+        HeatedBath bath = new HeatedBath(log, Stage.Vat.DYEBATH, Optional.empty(), work.liquor(), work.boil());
+        bath.heat(heat, parts);
         boolean sunned = !heat.isEmpty() && HeatedBath.source(heat.get(heat.size() - 1)) == HeatStep.Source.SUN;
         if (recipe.cool().isPresent() || !sunned) {
             log.goesOn(heat.isEmpty() ? Stage.Kind.STAND : Stage.Kind.COOL, Stage.Vat.DYEBATH, Optional.empty(),
                     after(recipe.cool()));
         }
-        log.moment(Stage.Kind.OUT, Stage.Vat.DYEBATH, Optional.empty());
+        boolean hot = bath.isHotAfter(heat) && recipe.cool().filter(Walk::isShort).isPresent();
+        log.moment(hot ? Stage.Kind.LIFT : Stage.Kind.OUT, Stage.Vat.DYEBATH, Optional.empty());
+    }
+
+    private static boolean isShort(Noted<Span> cooling) {
+        return cooling.value() instanceof Span.Timed timed && timed.time().value() < COOLING;
     }
 
     /** Needles are damp from the bath on, and once more where they were rinsed after they had dried. */

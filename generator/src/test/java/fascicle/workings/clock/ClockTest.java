@@ -42,7 +42,7 @@ class ClockTest {
                 "cool: 2 h", "rinse: none");
         assertEquals(lines("0 make dyebath", "0 on dyebath", "0 rise dyebath until ~15", "~15 hold dyebath until ~75",
                 "~75 rise dyebath until ~80", "~80 hold dyebath until ~140", "~140 rise dyebath until ~140",
-                "~140 hold dyebath until ~150", "~150 off dyebath", "~150 cool dyebath until ~270", "~270 out dyebath",
+                "~140 hold dyebath until ~150", "~150 off dyebath", "~150 cool dyebath until ~270", "~270 lift dyebath",
                 "~270 dry until ?"), said(kitchen.clock("quick")));
     }
 
@@ -78,7 +78,7 @@ class ClockTest {
                 "heat: [{to: 88 °C, over: 30 min, hold: 1 h}]", "cool: 1 h");
         assertEquals(lines("0 soak bin until 10", "10 make dyebath", "10 out bin", "10 on dyebath", "10 rise dyebath until 40",
                 "30 add dyebath salt", "40 hold dyebath until 100", "70 add dyebath white-vinegar", "100 off dyebath",
-                "100 cool dyebath until 160", "160 out dyebath", "160 dry until ?"), said(kitchen.clock("late")));
+                "100 cool dyebath until 160", "160 lift dyebath", "160 dry until ?"), said(kitchen.clock("late")));
     }
 
     @Test
@@ -90,7 +90,7 @@ class ClockTest {
         Clock clock = kitchen.clock("plant");
         assertEquals(lines("0 make before", "0 on before", "0 rise before until 30", "0 on extract", "0 rise extract until 30",
                 "30 hold before until 90", "30 hold extract until 150", "90 off before", "90 lift before",
-                "150 off extract", "150 out extract", "150 make dyebath", "150 on dyebath", "150 rise dyebath until 170", "170 hold dyebath until 210", "210 off dyebath", "210 cool dyebath until 270", "270 out dyebath",
+                "150 off extract", "150 lift extract", "150 make dyebath", "150 on dyebath", "150 rise dyebath until 170", "170 hold dyebath until 210", "210 off dyebath", "210 cool dyebath until 270", "270 lift dyebath",
                 "270 make after", "270 on after", "270 rise after until 280", "280 hold after until 290", "290 off after", "290 lift after",
                 "290 rinse", "290 dry until ?"), said(clock));
         assertEquals(4, clock.onStove().size());
@@ -106,6 +106,21 @@ class ClockTest {
         assertEquals(lines("150 dry until ~1590", "~1590 rinse", "~1590 dry until ?"), last("long", 3));
         kitchen.method("unsaid", BATH, "heat: [{to: 88 °C, over: 30 min, hold: 1 h}]", "cool: 1 h", "rinse: after-drying");
         assertEquals(lines("150 half_dry until ?", "? rinse", "? dry until ?"), last("unsaid", 3));
+    }
+
+    @Test
+    void aBathThatCooledForLessThanThreeHoursMayBeHotStill() {
+        assertEquals("110 lift dyebath", cooled("20 min"));
+        assertEquals("269 lift dyebath", cooled("179 min"));
+        assertEquals("270 out dyebath", cooled("3 h"));
+        assertEquals("~morning 1 + 0 out dyebath", cooled("overnight"));
+        kitchen.method("warm", BATH, "heat: [{to: 45 °C, over: 30 min, hold: 1 h}]", "cool: 20 min", "dry: 1 day");
+        assertEquals("110 out dyebath", last("warm", 2).lines().findFirst().orElseThrow(), "never hot to the hand");
+    }
+
+    private String cooled(String time) {
+        kitchen.method("cooled", BATH, "heat: [{to: 88 °C, over: 30 min, hold: 1 h}]", "cool: " + time, "dry: 1 day");
+        return last("cooled", 2).lines().findFirst().orElseThrow();
     }
 
     @Test
