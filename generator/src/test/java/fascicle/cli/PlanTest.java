@@ -471,6 +471,27 @@ class PlanTest {
         assertFalse(plan("class-brick", "--each", "15g", "--people", "8").out().contains("(the teacher)"));
     }
 
+    /** After 28 days of soaking it is day 29; after three of cooling and 35 of drying, day 67. */
+    @Test
+    void theDaysOfLongWorkAreNumberedOn() {
+        WrittenNotebook.empty(notebook).with("methods/slow.md", """
+                ---
+                title: Slow
+                for: 50 g
+                presoak: {water: 5 L, for: 28 days}
+                bath: {vessel: wide-pan, water: 3 L, dye: [{is: brick, amount: 2 % owf}]}
+                heat: [{to: 88 °C, over: 10 min, hold: 20 min}]
+                cool: 3 days
+                dry: 35 days
+                rinse: after-drying
+                ---
+                """);
+        String told = plan("slow", "--each", "15g", "--people", "2").out();
+        assertTrue(told.contains("day 29, 9:00  A: Make up the bath."), told);
+        assertTrue(told.contains("day 32, 9:30  A: Out of the bath."), told);
+        assertTrue(told.contains("day 67, about 9:30  A: Rinse."), told);
+    }
+
     /** 18 bundles of 15 g in a pan that takes eight: six in each of three, 90 g with 104 mL/g of presoak, 9360 mL. */
     @Test
     void everyPotHasItsOwnBin() {

@@ -10,6 +10,7 @@ import fascicle.workings.clock.Stage;
 import fascicle.workings.plan.DayPlan;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -27,6 +28,7 @@ final class PlannedHours {
     private static final int NIGHT = 22;
     private static final int MORNING = 6;
     private static final double SECONDS = 60;
+    private static final LocalDate SOME_DAY = LocalDate.of(2001, 1, 1);
 
     private final Schedule schedule;
     private final Words words;
@@ -94,12 +96,12 @@ final class PlannedHours {
     /** The date, or where nobody said when work begins, which day of the work it is. */
     private String day(double minutes) {
         return schedule.at(minutes).map(time -> figures.date(time.toLocalDate()))
-                .orElseGet(() -> words.say("plan.day", time(minutes).toLocalDate().getDayOfMonth()));
+                .orElseGet(() -> words.say("plan.day", ChronoUnit.DAYS.between(SOME_DAY, time(minutes).toLocalDate()) + 1));
     }
 
-    /** A local time; of work that nobody said when it begins, in a month that begins with it. */
+    /** A local time; of work that nobody said when it begins, from some day on. */
     private LocalDateTime time(double minutes) {
-        return schedule.at(minutes).orElseGet(() -> LocalDate.of(1, 1, 1).atTime(Clock.USUAL_START)
+        return schedule.at(minutes).orElseGet(() -> SOME_DAY.atTime(Clock.USUAL_START)
                 .plusSeconds(StrictMath.round(minutes * SECONDS)));
     }
 

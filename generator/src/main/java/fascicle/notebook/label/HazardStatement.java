@@ -19,8 +19,13 @@ public record HazardStatement(String written, List<String> codes, Optional<Strin
 
     private static final Pattern CODE = Pattern.compile("(EUH|H)?\\s?([0-9]{3})([A-Z]{0,2})", Pattern.CASE_INSENSITIVE);
 
+    /** A code, or a combined one, that was copied with the words beside it. */
+    private static final Pattern WITH_WORDS = Pattern.compile("((?:EUH|H)\\s?[0-9]{3}[A-Z]{0,2}"
+            + "(?:\\s*\\+\\s*(?:EUH|H)?\\s?[0-9]{3}[A-Z]{0,2})*)(?:\\s*[:,.;(\u2013\u2014-]+\\s*|\\s+)\\p{L}{3}.*",
+            Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
+
     /**
-     * Reads a code: {@code H318}, {@code H360FD}, {@code EUH066}, or a combined {@code H301+H311}.
+     * Reads a code: {@code H318}, {@code H360FD}, {@code EUH066}, or a combined {@code H301+H311}, alone or before words.
      *
      * <p>Codes that the system does not combine are worded one after the other.
      *
@@ -28,9 +33,10 @@ public record HazardStatement(String written, List<String> codes, Optional<Strin
      * @return what it says
      */
     public static HazardStatement read(String written) {
-        List<Optional<String>> each = Arrays.stream(written.strip().split("\\s*\\+\\s*", -1))
-                .map(HazardStatement::spelled).toList();
-        if (each.stream().anyMatch(Optional::isEmpty) || !written.strip().matches("(?i)(EU)?H.*")) {
+        Matcher copied = WITH_WORDS.matcher(written.strip());
+        String code = copied.matches() ? copied.group(1) : written.strip();
+        List<Optional<String>> each = Arrays.stream(code.split("\\s*\\+\\s*", -1)).map(HazardStatement::spelled).toList();
+        if (each.stream().anyMatch(Optional::isEmpty) || !code.matches("(?i)(EU)?H.*")) {
             return new HazardStatement(written, List.of(), Optional.empty());
         }
         List<String> codes = each.stream().flatMap(Optional::stream).toList();

@@ -38,6 +38,10 @@ public record ClassRules(List<Refusal> refusals) {
      */
     private static final Pattern FOR_NO_CLASS = Pattern.compile("H(340|350|360)[A-Za-z]*|H334[A-Z]?");
 
+    /** What a pack says beside its hazards: how to take care, and what else is in it; neither hides a hazard's code. */
+    private static final Pattern NO_HAZARD = Pattern.compile("P[0-9]{3}.*|EUH\\s?2[0-9]{2}.*",
+            Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
+
     /**
      * Why a recipe may not be planned for a class.
      *
@@ -61,6 +65,8 @@ public record ClassRules(List<Refusal> refusals) {
         COPPER_POT,
         /** Its pack warns of what is for no class. */
         LABEL,
+        /** Nobody can tell what its pack warns of: what was copied from it is no code, and may be one for no class. */
+        UNREAD_LABEL,
         /** Nobody said what its pack warns of, so it may be what is kept from minors; {@code label:} would. */
         NO_LABEL_AND_MINORS,
         /** Minors handle nothing of which nobody said what it is; {@code kind:} in its file would. */
@@ -126,6 +132,7 @@ public record ClassRules(List<Refusal> refusals) {
                 .forEach(vessel -> refusals.add(
                         new Refusal(Optional.of(vessel.called()), Reason.COPPER_POT, List.of())));
         refusals.addAll(labelled(uses, Reason.LABEL, ClassRules::isForNoClass));
+        refusals.addAll(labelled(uses, Reason.UNREAD_LABEL, ClassRules::isUnread));
         if (minors) {
             uses.unsorted().forEach(thing -> refusals.add(refusal(thing, Reason.UNKNOWN_KIND)));
             uses.unlabelled().forEach(thing -> refusals.add(refusal(thing, Reason.NO_LABEL_AND_MINORS)));
@@ -138,6 +145,10 @@ public record ClassRules(List<Refusal> refusals) {
     /** Whether a pack warns of what is planned for no class. */
     static boolean isForNoClass(HazardStatement says) {
         return says.codes().stream().anyMatch(code -> FOR_NO_CLASS.matcher(code).matches());
+    }
+
+    private static boolean isUnread(HazardStatement says) {
+        return says.wording().isEmpty() && !NO_HAZARD.matcher(says.written().strip()).matches();
     }
 
     private static List<Refusal> labelled(Uses uses, Reason reason, Predicate<HazardStatement> grave) {

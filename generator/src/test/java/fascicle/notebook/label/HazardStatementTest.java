@@ -63,6 +63,15 @@ class HazardStatementTest {
         assertEquals(written, read.code());
     }
 
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"H350, may cause cancer|H350", "H318 Causes serious eye damage|H318",
+            "h301+311: toxic|H301+H311", "H360FD \u2013 may damage|H360FD", "EUH066 (dryness)|EUH066",
+            "H318 + H317 with gloves|H318+H317"})
+    void wordsCopiedWithACodeDoNotHideIt(String written, String code) {
+        assertEquals(code, HazardStatement.read(written).code());
+        assertTrue(HazardStatement.read(written).wording().isPresent());
+    }
+
     @Test
     void everyCodeOfTheTableIsReadAsItself() {
         assertTrue(HazardStatements.codes().size() > 100);

@@ -84,6 +84,17 @@ class ClassRulesTest {
         assertEquals(List.of("bare-dye"), ClassRules.asSolutions(uses, false).stream().map(Dye::id).toList());
     }
 
+    @ParameterizedTest
+    @CsvSource({"H35O, UNREAD_LABEL", "H3500, UNREAD_LABEL", "carcinogen, UNREAD_LABEL", "H350 May cause cancer, LABEL",
+            "H319,", "P280,", "EUH208,"})
+    void aCodeThatNobodyCanReadMayBeOneForNoClass(String says, Reason refused) {
+        Uses uses = DyeRoom.in(folder).with("dyes/odd.md", "---\nkind: dye\nform: liquid\nlabel: {says: [\"" + says
+                + "\"]}\n---\n").uses("bath: {water: 1 L, dye: [{is: odd, amount: 1 mL}]}");
+        assertEquals(Stream.ofNullable(refused).toList(), ClassRules.of(uses, false).refusals().stream()
+                .map(ClassRules.Refusal::reason).toList());
+        assertEquals(refused == null, ClassRules.of(uses, true).allows());
+    }
+
     @Test
     void aCopperPotIsNeverForAClass() {
         assertEquals(List.of(Reason.COPPER_POT), rules("bath: {vessel: old-kettle, water: 1 L}", false).refusals()
@@ -93,9 +104,10 @@ class ClassRulesTest {
 
     @Test
     void whatAPackKeepsFromMinorsIsRefusedThemAndTold() {
-        String recipe = "bath: {water: 1 L, dye: [{is: smoke, amount: 1 g}]}";
-        assertTrue(rules(recipe, false).allows());
-        ClassRules.Refusal refusal = rules(recipe, true).refusals().get(0);
+        Uses uses = DyeRoom.in(folder).with("dyes/sting.md", "---\nkind: dye\nform: powder\nlabel: {says: [H317]}\n---\n")
+                .uses("bath: {water: 1 L, dye: [{is: sting, amount: 1 g}]}");
+        assertTrue(ClassRules.of(uses, false).allows());
+        ClassRules.Refusal refusal = ClassRules.of(uses, true).refusals().get(0);
         assertEquals(Reason.LABEL_AND_MINORS, refusal.reason());
         assertEquals(List.of("H317"), refusal.says().stream().map(says -> says.code()).toList());
         assertTrue(rules("bath: {water: 1 L, assistants: [{is: soda, amount: 1 g}]}", true).allows());
