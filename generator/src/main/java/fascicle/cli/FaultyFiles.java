@@ -80,6 +80,7 @@ final class FaultyFiles {
     }
 
     private void add(Needles needles) {
+        needles.from().ifPresent(this::addMissing);
         needles.lot().map(Noted::value).map(Ids::key).flatMap(id -> Optional.ofNullable(lots.get(id)))
                 .map(NeedleLot::place).map(Place::file).ifPresent(files::add);
     }
@@ -96,7 +97,14 @@ final class FaultyFiles {
 
     /** A bath that is used again holds what the earlier entry put into it. */
     private void addWhatIsLeftIn(Bath bath) {
+        bath.reuses().ifPresent(this::addMissing);
         bath.reuses().map(Noted::value).flatMap(sound::entry).filter(entry -> reused.add(entry.id()))
                 .ifPresent(entry -> add(entry.recipe()));
+    }
+
+    /** The file of an entry that errors keep out of the book. */
+    private void addMissing(Noted<String> id) {
+        sound.missing().stream().filter(missing -> missing.entry() && Ids.key(missing.what()).equals(Ids.key(id.value())))
+                .map(missing -> missing.place().file()).forEach(files::add);
     }
 }

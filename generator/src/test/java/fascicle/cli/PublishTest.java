@@ -9,9 +9,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Set;
+import org.jsoup.Jsoup;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A book is written whole, or not at all. */
 class PublishTest {
@@ -124,6 +127,22 @@ class PublishTest {
                 first);
         assertEquals(Set.of("apart.html"), names(book.resolve("methods")));
         assertEquals(Set.of("2026-05-09-good.html"), names(book.resolve("entries")));
+    }
+
+    /** A bath that was used before is no fresh one because what was in it cannot be read. */
+    @ParameterizedTest
+    @ValueSource(strings = {"studio", "open"})
+    void aBathOfAFaultyEntryIsOneOfWhichNothingIsKnown(String edition) throws IOException {
+        String needles = "share: open\nneedles: {lot: scalded-2025, weight: 45 g}\n";
+        written.with("days/2026-05-09/odd.md", "---\n" + needles + "bath: {wter: 1 L}\n---\n")
+                .with("days/2026-05-10/again.md", "---\n" + needles + "bath: {reuses: 2026-05-09-odd, water: 1 L, "
+                        + "assistants: [{is: white-vinegar, amount: 30 mL}]}\n---\n");
+        publish("--despite-errors", "--edition", edition).ends(0);
+        String page = Jsoup.parse(book.resolve("entries/2026-05-10-again.html")).text();
+        assertTrue(page.contains("Uses the bath of 2026-05-09-odd"), page);
+        assertTrue(page.contains("pH, estimated not known: the entry whose bath it was is not in this book"), page);
+        String data = Files.readString(book.resolve("data/book.json"));
+        assertTrue(data.contains("\"reuses\":\"2026-05-09-odd\",\"standing\":{\"liquor_ml\":null"), data);
     }
 
     private static Set<String> names(Path folder) throws IOException {

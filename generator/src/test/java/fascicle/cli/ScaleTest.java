@@ -89,6 +89,18 @@ class ScaleTest {
     }
 
     @Test
+    void aBathOrNeedlesOfAnEntryWithErrorsNameItsFile() {
+        WrittenNotebook.empty(folder)
+                .with("days/2026-05-10/odd.md", "---\nneedles: {lot: scalded-2025, weight: 40 g}\nbath: {wter: 1 L}\n---\n")
+                .with("days/2026-05-11/again.md", "---\nneedles: {lot: scalded-2025, weight: 40 g}\n"
+                        + "bath: {reuses: 2026-05-10-odd, water: 1 L}\n---\n")
+                .with("days/2026-05-11/over.md", "---\nneedles: {from: 2026-05-10-odd, weight: 40 g}\n"
+                        + "bath: {water: 1 L}\n---\n");
+        assertTrue(scale("2026-05-11-again", "40g").ends(0).err().startsWith("days/2026-05-10/odd.md has errors: "));
+        assertTrue(scale("2026-05-11-over", "40g").ends(0).err().startsWith("days/2026-05-10/odd.md has errors: "));
+    }
+
+    @Test
     void aPersonAtTheStoveReadsALineForEachThing() {
         // By hand: 120 g is three times 40 g.
         Call scaled = scale("2026-05-09-pot", "120g").ends(0);

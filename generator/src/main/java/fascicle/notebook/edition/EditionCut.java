@@ -50,7 +50,7 @@ public final class EditionCut {
 
     private Notebook cut() {
         List<Entry> entries = PresentReferences.only(notebook.entries().stream()
-                .filter(entry -> edition.shows(entry.share())).map(this::open).toList());
+                .filter(entry -> edition.shows(entry.share())).map(this::open).toList(), missing());
         List<Method> methods = methods(entries);
         List<Recipe> recipes = java.util.stream.Stream.concat(entries.stream().map(Entry::recipe),
                 methods.stream().map(Method::recipe)).toList();

@@ -3,6 +3,7 @@ package fascicle.notebook.edition;
 import fascicle.notebook.Bath;
 import fascicle.notebook.Entry;
 import fascicle.notebook.Ids;
+import fascicle.notebook.Missing;
 import fascicle.notebook.Needles;
 import fascicle.notebook.Noted;
 import fascicle.notebook.Reading;
@@ -11,22 +12,26 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/** Drops what entries say of entries that are not there. */
+/**
+ * Drops what entries say of entries that are not there. An entry that is missing because of errors is one that the reader
+ * is told of: a bath or needles that came from it are of unknown history, and not fresh or bare.
+ */
 final class PresentReferences {
 
     private final Set<String> ids = new HashSet<>();
     private final Set<String> tags = new HashSet<>();
 
-    private PresentReferences(List<Entry> entries) {
+    private PresentReferences(List<Entry> entries, List<Missing> missing) {
+        missing.stream().filter(Missing::entry).forEach(entry -> ids.add(Ids.key(entry.what())));
         for (Entry entry : entries) {
             ids.add(Ids.key(entry.id()));
             entry.tag().ifPresent(tag -> tags.add(tag.value()));
         }
     }
 
-    /** The entries with no reference but to one another. */
-    static List<Entry> only(List<Entry> entries) {
-        PresentReferences present = new PresentReferences(entries);
+    /** The entries with no reference but to one another and to those that are told to be missing. */
+    static List<Entry> only(List<Entry> entries, List<Missing> missing) {
+        PresentReferences present = new PresentReferences(entries, missing);
         return entries.stream().map(present::keep).toList();
     }
 
