@@ -27,12 +27,8 @@ record LargerVessel(Workings workings, Care care, Ask ask) {
     }
 
     private boolean suits(Vessel vessel, Uses uses) {
-        return vessel.madeOf().map(Noted::value).filter(made -> !uses.hot() || bearsHeat(made)).isPresent()
-                && uses.pots().stream().noneMatch(pot -> Hazards.takingPart(pot).isPresent())
+        return vessel.madeOf().map(Noted::value).filter(made -> !uses.hot() || made.bearsHeat()).isPresent()
+                && uses.pots().stream().noneMatch(pot -> Hazards.ofPot(pot).isPresent())
                 && (!ask.isClass() || ClassRules.of(uses, ask.minors()).allows());
-    }
-
-    private static boolean bearsHeat(Vessel.Material material) {
-        return material != Vessel.Material.PLASTIC && material != Vessel.Material.GLASS;
     }
 }
