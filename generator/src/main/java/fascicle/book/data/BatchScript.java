@@ -29,7 +29,7 @@ public final class BatchScript {
             "batch.or", "batch.in-it", "batch.scoops-more", "batch.scoops-less", "batch.make-stock",
             "batch.spoons-wander", "batch.standing", "batch.extract-plant", "batch.extract-water", "batch.drawn", "batch.shared-bin",
             "batch.no-soak-water", "batch.unsized", "batch.reused", "batch.reused-of", "batch.reused-short", "batch.absurd", "unit.percent",
-            "batch.no-liquor", "batch.paler", "batch.too-long", "batch.no-room", "batch.unmeasured",
+            "batch.no-liquor", "batch.paler", "batch.too-long", "batch.no-room", "batch.too-shallow", "batch.unmeasured",
             "batch.too-weak", "batch.too-much-stock", "batch.wrong", "kitchen.us", "kitchen.metric", "kitchen.imperial");
 
     /** The units in which needles are weighed out. */
@@ -86,6 +86,7 @@ public final class BatchScript {
         rule("usual", StockToMake.USUAL_PERCENT);
         rule("weak", StockToMake.WEAK_PERCENT);
         rule("least", StockToMake.LEAST_MILLILITRES);
+        rule("shallow", Pot.LEAST_DEPTH);
         rule("scoops", Scoops.MOST_SCOOPS);
         rule("near", Scoops.NEAR_ENOUGH_PERCENT);
         rule("useless", Scoops.USELESS_PERCENT);
