@@ -245,8 +245,8 @@ self.fascicleBatch = (function (book) {
     }
     const state = [batch.vessel.called, atMost(batch.filled * 100, 0), tenths(batch.deep)];
     return !batch.pots || !batch.filled ? batch.vessel.called
-      : batch.pots === 1 ? tell('pot', batch.vessel.called, full)
-        : tell('pots', batch.pots, batch.vessel.called, full, amount(batch.grams / batch.pots, 'g'));
+      : batch.pots === 1 ? tell('pot', ...state)
+        : tell('pots', batch.pots, ...state, amount(batch.grams / batch.pots, 'g'));
   }
 
   function remarks(batch, doses) {
@@ -254,6 +254,10 @@ self.fascicleBatch = (function (book) {
     const mind = (...given) => said.push(tell(...given));
     const { bath, vessel } = batch;
     const cm = length => amount(length, 'cm');
+    const care = vessel && vessel.care && vessel.care[vessel.strains[doses.strain]];
+    if (care) {
+      said.push(care);
+    }
     if (bath.tooWeak) {
       mind('too-weak');
     }
@@ -278,13 +282,13 @@ self.fascicleBatch = (function (book) {
       if (batch.cover > 0 && !batch.pots && bath.liquor) {
         mind('no-room', doses.depthSaid, cm(rules.full * vessel.height));
       }
+      if (batch.deep && batch.deep < rules.shallow) {
+        mind('too-shallow', tenths(batch.deep));
+      }
       if (doses.length && doses.length > vessel.line) {
         mind('too-long', doses.lengthSaid, cm(vessel.line));
       }
     }
-      if (batch.deep && batch.deep < rules.shallow) {
-        mind('too-shallow', tenths(batch.deep));
-      }
     const pots = batch.pots || 1;
     const inPot = bath.parts.map(part => shared(part, pots));
     batch.soaks.concat({ parts: inPot, water: over(bath.water, [pots, 0]) }).forEach(one => one.parts.forEach(part => {
