@@ -19,6 +19,12 @@ public record Pot(Basin basin, double height) {
     /** How much of its height is filled at most. */
     public static final double FULL = 0.75;
 
+    /**
+     * How deep a bath stands at least, needles included, cm: in less, a bundle as thick as a thumb lies bare, and a pan
+     * on a stove runs dry ({@code common practice, no source}).
+     */
+    public static final double LEAST_DEPTH = 2;
+
     /** What a sum of doubles may add, as a share of a pot. */
     private static final double ROUNDING = 1e-9;
 

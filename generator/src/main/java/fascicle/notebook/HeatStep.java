@@ -15,6 +15,15 @@ import java.util.Optional;
 public record HeatStep(Optional<Noted<To>> to, Optional<Noted<Quantity>> from, Optional<Noted<Span>> over,
         Optional<Noted<Span>> hold, Optional<Noted<Source>> on) {
 
+    /**
+     * Whether the sun alone heats it.
+     *
+     * @return false for a stove or an oven, and where nobody said, which means a stove
+     */
+    public boolean isInTheSun() {
+        return on.filter(source -> source.value() == Source.SUN).isPresent();
+    }
+
     /** What a step heats to. */
     public sealed interface To {}
 

@@ -37,6 +37,16 @@ public record Recipe(Optional<Presoak> presoak, List<Treatment> before, Bath bat
     }
 
     /**
+     * Whether its dyebath stands on a stove or in an oven, whatever vessel that is in. What is drawn out beforehand and
+     * what treatments heat may stand in another, which nobody names.
+     *
+     * @return false for a bath that is cold or stands in the sun
+     */
+    public boolean isHeatedInItsVessel() {
+        return heat.stream().anyMatch(step -> !step.isInTheSun());
+    }
+
+    /**
      * Every part of it, in the order of work: presoak, before, bath, after, finish.
      *
      * @return the parts

@@ -54,6 +54,15 @@ public record Vessel(String id, Place place, Optional<Noted<String>> title, Opti
         /** Glass. */
         GLASS,
         /** Plastic. */
-        PLASTIC
+        PLASTIC;
+
+        /**
+         * Whether it may stand on a stove or in an oven ({@code common practice, no source}).
+         *
+         * @return false for plastic, which softens, and for glass, which cracks unless it was made for that
+         */
+        public boolean bearsHeat() {
+            return this != PLASTIC && this != GLASS;
+        }
     }
 }

@@ -32,6 +32,13 @@ public sealed interface BatchRemark {
     record NoRoom(Quantity depth, double most) implements BatchRemark {}
 
     /**
+     * It stands so low in the vessel that needles lie bare.
+     *
+     * @param depth how deep it stands once the needles are in, cm
+     */
+    record TooShallow(double depth) implements BatchRemark {}
+
+    /**
      * The measures of the vessel are not all known, so that nobody can tell what it holds.
      *
      * @param vessel what it is called

@@ -25,6 +25,7 @@ final class Checks {
         List<Missing> faulty = new ArrayList<>();
         BathChecks baths = new BathChecks(findings, workings.notebook().cover());
         VesselChecks vessels = new VesselChecks(findings);
+        HeatedVesselChecks heated = new HeatedVesselChecks(findings);
         AmountChecks amounts = new AmountChecks(findings);
         MixingChecks mixing = new MixingChecks(findings);
         GlassChecks glasses = new GlassChecks(findings);
@@ -35,6 +36,7 @@ final class Checks {
             baths.check(method.called(), method.recipe(), recipe, method.place());
             vessels.check(method.called(), recipe, method.recipe().bath().water(), recipes.vessel(method.recipe()),
                     working.pot(), method.place());
+            heated.check(method.called(), method.recipe(), recipes.vessel(method.recipe()), method.place());
             amounts.check(recipe);
             amounts.weight(method);
             mixing.check(recipe);
@@ -47,6 +49,7 @@ final class Checks {
             baths.check(entry.called(), entry.recipe(), recipe, entry.place());
             vessels.check(entry.called(), recipe, entry.recipe().bath().water(), recipes.vessel(entry.recipe()),
                     working.pot(), entry.place());
+            heated.check(entry.called(), entry.recipe(), recipes.vessel(entry.recipe()), entry.place());
             amounts.check(recipe);
             amounts.weight(working);
             amounts.kept(working);

@@ -91,6 +91,16 @@ public record Scaled(String of, double needlesGrams, OptionalDouble liquorMl, Op
     }
 
     /**
+     * How deep it stands in a vessel once the needles are in.
+     *
+     * @return in cm; nothing where {@link #filled} is not known
+     */
+    public OptionalDouble depthCm() {
+        return filled.isEmpty() ? filled : OptionalDouble.of(filled.getAsDouble()
+                * vessel.flatMap(Vessel::pot).orElseThrow().height());
+    }
+
+    /**
      * Everything in the bath but water.
      *
      * @return dyes, then assistants

@@ -135,6 +135,8 @@ record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> o
         if (covered && scaled.pots().isEmpty() && scaled.liquorMl().isPresent()) {
             depth().ifPresent(depth -> remarks.add(new BatchRemark.NoRoom(depth, Pot.FULL * pot.height())));
         }
+        scaled.depthCm().stream().filter(depth -> depth < Pot.LEAST_DEPTH)
+                .forEach(depth -> remarks.add(new BatchRemark.TooShallow(depth)));
         needleLength.filter(length -> length.value() > pot.basin().longestLine())
                 .ifPresent(length -> remarks.add(new BatchRemark.TooLong(length, pot.basin().longestLine())));
     }

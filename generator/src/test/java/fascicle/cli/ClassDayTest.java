@@ -150,6 +150,31 @@ class ClassDayTest {
         assertEquals(named == null ? "null" : "\"" + named + "\"", larger.toString());
     }
 
+    /** Cold and in the sun a bin or a jar is what it is for; on a stove it drops hot liquor on those around it. */
+    @ParameterizedTest
+    @CsvSource({"bin, heat: [{to: 80 °C}], true", "bin, cool: 1 h, false", "bin, 'heat: [{to: 45 °C, on: sun}]', false",
+            "jar, heat: [{to: 80 °C}], false"})
+    void aClassHeatsNoPlasticPot(String vessel, String heat, boolean refused) {
+        notebook.with("vessels.yaml", PAN + "bin: {title: Presoak bin, made-of: plastic}\njar: {made-of: glass}\n");
+        method("blue", "bath: {vessel: " + vessel + ", water: 2 L, dye: [{is: rain-blue, amount: 20 mL}]}\n" + heat + "\n");
+        JsonNode why = planned("blue", "--each", "10g", "--people", "2").get("refused");
+        assertEquals(refused, why.toString().contains("Presoak bin: plastic softens on a stove"), why.toString());
+        assertEquals("[]", planned("blue", "--each", "10g").get("refused").toString(), "the maker alone is warned");
+    }
+
+    @Test
+    void sheetAndSlipsWarnOfAJarOnTheStove() throws IOException {
+        notebook.with("vessels.yaml", PAN + "jar: {title: Jar, made-of: glass}\n");
+        method("blue", "bath: {vessel: jar, water: 2 L, dye: [{is: rain-blue, amount: 20 mL}]}\nheat: [{to: 80 °C}]\n");
+        String warned = "Jar: glass cracks on a stove or in an oven";
+        assertTrue(said("blue", "--each", "10g", "--people", "2").contains(warned));
+        Path target = folder.resolve("plan");
+        plan("blue", "--each", "10g", "--people", "2", "--to", target.toString()).ends(0);
+        for (String page : List.of("plan.html", "slip.html")) {
+            assertTrue(Jsoup.parse(Files.readString(target.resolve(page))).text().contains(warned), page);
+        }
+    }
+
     private static final String PINCH =
             "bath: {vessel: wide-pan, water: 2 L, dye: [{is: brick, amount: a pinch}, {is: brick, amount: 1 g}]}\n";
 

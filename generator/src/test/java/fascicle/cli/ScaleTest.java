@@ -1,6 +1,7 @@
 package fascicle.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fascicle.notebook.WrittenNotebook;
@@ -146,6 +147,67 @@ class ScaleTest {
         assertEquals(120, parts.get(1).get("stock").get("ml").asDouble());
         assertEquals("bath", parts.get(2).get("by").asString());
         assertTrue(parts.get(3).get("g").isNull());
+    }
+
+    private static final String PANS = """
+            wide-pan: {title: Wide pan, shape: oval, length: 42 cm, width: 28 cm, height: 12 cm, made-of: enamel}
+            box: {title: Box, shape: rectangular, length: 30 cm, width: 26 cm, height: 10 cm, made-of: enamel}
+            bin: {title: Presoak bin, shape: round, diameter: 32 cm, height: 30 cm, made-of: plastic}
+            jar: {title: Jar, shape: round, diameter: 12 cm, height: 26 cm, made-of: glass}
+            """;
+
+    private String inVessel(String needles, String vessel) {
+        WrittenNotebook.empty(folder).with("vessels.yaml", PANS)
+                .with("methods/simmer.md", "---\nbath: {vessel: wide-pan, ratio: 50}\nheat: [{to: 88 °C}]\n---\n")
+                .with("methods/steep.md", "---\nbath: {vessel: wide-pan, ratio: 50}\n---\n");
+        return plain(scale("simmer", needles, "--vessel=" + vessel).ends(0).out());
+    }
+
+    /**
+     * By hand: 15 g in 750 mL take 780 mL with the needles, which on the oval's 42 · 28 · π/4 = 923.6 cm² stand 0.84 cm
+     * high, and in three pots' worth of them 2.5 cm.
+     */
+    @Test
+    void aPuddleInAWidePanIsSaid() {
+        String puddle = inVessel("15g", "wide-pan");
+        assertTrue(puddle.contains("Bath, in Wide pan, 7 % full, 0.8 cm deep with the needles\n"), puddle);
+        assertTrue(puddle.contains("  It stands only 0.8 cm deep in this vessel: needles lie bare"), puddle);
+        String bath = inVessel("45g", "wide-pan");
+        assertTrue(bath.contains("Bath, in Wide pan, 21 % full, 2.5 cm deep with the needles\n"), bath);
+        assertFalse(bath.contains("needles lie bare"), bath);
+        JsonNode data = JsonMapper.shared().readTree(Call.of("scale", folder, "simmer", "--needles", "15g", "--json").ends(0).out());
+        assertEquals(780 / (42 * 28 * Math.PI / 4), data.get("depth_cm").asDouble(), 1e-6);
+        assertTrue(data.get("cautions").toString().contains("needles lie bare"));
+    }
+
+    /** 30 g in 1500 mL take 1560 mL, which in a box of 30 by 26 cm stand 2 cm high. */
+    @Test
+    void twoCentimetresCoverABundle() {
+        assertFalse(inVessel("30g", "box").contains("needles lie bare"));
+        assertTrue(inVessel("29.9g", "box").contains("needles lie bare"));
+    }
+
+    @Test
+    void whatIsNotKnownToHoldAnythingHasNoDepth() {
+        JsonNode data = JsonMapper.shared().readTree(scale("2026-05-09-pot", "120g", "--json").ends(0).out());
+        assertTrue(data.get("depth_cm").isNull());
+        assertTrue(data.get("filled_percent").isNull());
+    }
+
+    /** Three pots of a batch stand as deep as one of them. */
+    @Test
+    void eachOfSeveralPotsHasItsDepth() {
+        String batch = inVessel("300g", "box");
+        // 15.6 L at 5.85 L a box, three quarters of 7.8 L, are three boxes of 5.2 L: 6.7 cm.
+        assertTrue(batch.contains("Bath, in 3 × Box, each 67 % full, 6.7 cm deep, with 100 g of needles"), batch);
+    }
+
+    @Test
+    void plasticAndGlassAreWarnedOfOnTheStoveAlone() {
+        String bin = inVessel("400g", "bin");
+        assertTrue(bin.contains("\nCaution\n  Presoak bin: plastic softens on a stove or in an oven"), bin);
+        assertTrue(inVessel("30g", "jar").contains("\nCaution\n  Jar: glass cracks on a stove or in an oven"));
+        assertFalse(scale("steep", "400g", "--vessel=bin").ends(0).out().contains("plastic"));
     }
 
     @Test

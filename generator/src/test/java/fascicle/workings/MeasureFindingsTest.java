@@ -61,6 +61,45 @@ class MeasureFindingsTest {
         found();
     }
 
+    private static final String JAR_AND_BIN = """
+            wide-pan: {title: Wide pan, made-of: enamel}
+            jar: {title: Three-litre jar, shape: round, diameter: 12 cm, height: 26 cm, made-of: glass}
+            bin: {title: Presoak bin, shape: round, diameter: 32 cm, height: 30 cm, made-of: plastic}
+            """;
+
+    @Test
+    void plasticOrGlassOnTheStove() {
+        notebook.with("vessels.yaml", JAR_AND_BIN);
+        pot("vessel: bin, water: 2 L", "heat: [{to: 88 °C, hold: 1 h}]");
+        found("days/2026-05-09/pot.md:3:16: warning: the bath of “pot” is heated in “Presoak bin”, which is plastic "
+                + "(vessels.yaml:3:82): on a stove or in an oven it softens and drops its hot liquor; name an enamel or "
+                + "stainless pot under “vessel:”, or write “on: sun” under “heat:” if the sun alone warms it");
+        pot("vessel: jar, water: 2 L", "heat: [{to: 88 °C, on: oven}]");
+        found("days/2026-05-09/pot.md:3:16: warning: the bath of “pot” is heated in “Three-litre jar”, which is glass "
+                + "(vessels.yaml:2:86): on a stove or in an oven it cracks, unless its maker says that it may stand there; "
+                + "name an enamel or stainless pot under “vessel:”, or write “on: sun” under “heat:” if the sun alone "
+                + "warms it");
+    }
+
+    @Test
+    void aMethodIsWarnedOfItsJarToo() {
+        notebook.with("vessels.yaml", JAR_AND_BIN)
+                .with("methods/low-water-simmer.md", "---\nfor: 50 g\nbath: {vessel: jar, water: 2 L}\nheat: [{to: 88 °C}]\n---\n");
+        assertEquals(List.of("methods/low-water-simmer.md"), Proofreading.of(notebook.read().notebook(), List.of()).findings()
+                .stream().filter(finding -> finding.message().contains("is heated in")).map(finding -> finding.place().file())
+                .toList());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"cool: 1 h", "heat: [{to: 45 °C, hold: 8 h, on: sun}]"})
+    void aJarInTheSunOrABinOfColdWater(String heat) {
+        notebook.with("vessels.yaml", JAR_AND_BIN);
+        pot("vessel: jar, water: 2 L", heat);
+        found();
+        pot("vessel: bin, water: 2 L", heat);
+        found();
+    }
+
     @Test
     void aBathAboveTheBrimCannotBe() {
         pot("vessel: wide-pan, water: 12 L");

@@ -1,17 +1,24 @@
 package fascicle.site;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fascicle.book.batch.BatchSheet;
 import fascicle.book.batch.BatchWords;
+import fascicle.book.caution.CautionWords;
 import fascicle.book.words.Words;
 import fascicle.measure.Kitchen;
+import fascicle.notebook.Entry;
+import fascicle.notebook.Method;
+import fascicle.notebook.Recipe;
 import fascicle.notebook.Vessel;
 import fascicle.notebook.read.NotebookReader;
 import fascicle.workings.Measuring;
 import fascicle.workings.Scaled;
 import fascicle.workings.Workings;
+import fascicle.workings.care.Care;
+import fascicle.workings.care.Uses;
 import fascicle.workings.proof.Proofreading;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -141,11 +148,54 @@ class BatchTest {
         Measuring measuring = workings.measuring().in(Kitchen.named(asked.kitchen()).orElseThrow());
         Scaled scaled = workings.scale(id, asked.grams(), vessel).orElseThrow();
         BatchWords words = new BatchWords(measuring, WORDS);
-        return new Answered(words.pots(scaled).orElse(""), words.remarks(scaled),
+        Stream<String> ofTheVessel = vessel(workings, scaled).flatMap(pot -> CautionWords.pot(pot, WORDS).stream());
+        return new Answered(words.pots(scaled).orElse(""), Stream.concat(ofTheVessel, words.remarks(scaled).stream()).toList(),
                 BatchSheet.of(scaled, measuring, WORDS).lines().stream()
                         .map(line -> List.<Object>of(line.bath().orElse(""), line.row().thing(), line.row().whole(),
                                 line.row().each(), line.row().whole().isEmpty() ? line.row().written().orElse("") : ""))
                         .toList());
+    }
+
+    /** What care the command takes of the vessel that a batch is worked out for. */
+    private static Stream<Uses.Pot> vessel(Workings workings, Scaled scaled) {
+        Recipe recipe = workings.notebook().entry(scaled.of()).map(Entry::recipe)
+                .or(() -> workings.notebook().method(scaled.of()).map(Method::recipe)).orElseThrow();
+        return Care.of(workings.notebook()).uses(recipe, scaled.vessel()).pots().stream();
+    }
+
+    @Test
+    void the_vessel_chosen_is_warned_of() {
+        browser.show(PublishedBook.ofTheDemo().file("methods/slow-simmer.html"));
+        browser.driver().findElement(By.cssSelector("details.batch summary")).click();
+        browser.until("return document.querySelector('.batch-rows tr') !== null");
+        assertFalse(shown(".batch-remarks").contains("pot: "), shown(".batch-remarks"));
+        choose("bin");
+        assertTrue(shown(".batch-remarks").startsWith("Presoak bin: plastic softens on a stove"), shown(".batch-remarks"));
+        choose("jar");
+        assertTrue(shown(".batch-remarks").startsWith("Three-litre jar: glass cracks on a stove"), shown(".batch-remarks"));
+        choose("iron-pan");
+        assertTrue(shown(".batch-remarks").startsWith("Old iron pan: the iron takes part in the bath and saddens colours. "
+                + "Acid draws out more of the metal."), shown(".batch-remarks"));
+        browser.screenshot("batch-vessel");
+    }
+
+    /** By hand: 50 mL/g and 2 mL/g of room for 15 g are 780 mL, on an oval of 42 by 28 cm, 923.6 cm²: 0.84 cm. */
+    @Test
+    void a_puddle_is_called_one() {
+        browser.show(PublishedBook.ofTheDemo().file("methods/slow-simmer.html"));
+        browser.driver().findElement(By.cssSelector("details.batch summary")).click();
+        browser.until("return document.querySelector('.batch-rows tr') !== null");
+        browser.driver().findElement(By.name("weight")).sendKeys(Keys.chord(Keys.CONTROL, "a"), "15");
+        choose("wide-pan");
+        assertEquals("Wide pan, 7 % full, 0.8 cm deep with the needles", shown(".batch-pots"));
+        assertTrue(shown(".batch-remarks").contains("It stands only 0.8 cm deep in this vessel: needles lie bare"),
+                shown(".batch-remarks"));
+        choose("small-pot");
+        assertFalse(shown(".batch-remarks").contains("It stands only"), "3.1 cm");
+    }
+
+    private void choose(String vessel) {
+        browser.driver().findElement(By.cssSelector("select[name=vessel] option[value=" + vessel + "]")).click();
     }
 
     @Test

@@ -16,10 +16,10 @@ final class MeasuredNotebook {
                     balance: 0.5 g
                     """),
             Map.entry("vessels.yaml", """
-                    pan: {title: Pan, shape: oval, length: 31 cm, width: 19 cm, height: 9 cm}
-                    tub: {title: Tub, shape: rectangular, length: 30 cm, width: 17 cm, height: 6 cm}
-                    odd: {title: Odd one, shape: round, height: 20 cm}
-                    low: {title: Low <tray>, shape: round, diameter: 22 cm, height: 3 cm}
+                    pan: {title: Pan, shape: oval, length: 31 cm, width: 19 cm, height: 9 cm, made-of: aluminium}
+                    tub: {title: Tub, shape: rectangular, length: 30 cm, width: 17 cm, height: 6 cm, made-of: copper}
+                    odd: {title: Odd one, shape: round, height: 20 cm, made-of: glass}
+                    low: {title: Low <tray>, shape: round, diameter: 22 cm, height: 3 cm, made-of: plastic}
                     """),
             Map.entry("needles/long.md", "---\ntitle: Long needles\nlength: 33 cm\n---\n"),
             Map.entry("needles/foot.md", "---\ntitle: As long as a foot\nlength: about 13 1/2 in\n---\n"),
@@ -35,6 +35,7 @@ final class MeasuredNotebook {
             Map.entry("dyes/table-salt.md", "---\nkind: salt\nform: crystals\n---\n"),
             Map.entry("dyes/vinegar.md", "---\nkind: acid\nform: liquid\nacidity: 5 %\nacid: acetic\ndensity: 1.006 g/mL\n---\n"),
             Map.entry("dyes/wine.md", "---\nkind: acid\nform: liquid\nacidity: 6 %\nacid: acetic\npack: {holds: 500 mL}\n---\n"),
+            Map.entry("dyes/soda.md", "---\nkind: alkali\nform: crystals\n---\n"),
             Map.entry("dyes/husks.md", "---\nkind: dye\nform: plant\n---\n"),
             Map.entry("methods/deep.md", """
                     ---
@@ -77,15 +78,20 @@ final class MeasuredNotebook {
                       - name: drawn
                         needles: {lot: long, weight: 30 g}
                         bath: {vessel: tub, ratio: 40, dye: [{is: husks, amount: 100 % owf}], extract: {of: about 30 g, state: dried, water: 1.2 L}}
+                        heat: [{to: simmer, hold: 1 h, on: oven}]
+                        before: [{as: scour, water: 900 mL, with: [{is: soda, amount: 5 g}]}]
                       - name: unweighed
                         needles: {lot: long}
                         bath: {vessel: odd, ratio: 40, dye: [{is: rust, amount: 2 % owf}], assistants: [{is: table-salt, amount: a handful}]}
                       - name: weak
                         needles: {lot: long, weight: 20 g}
                         bath: {vessel: tub, ratio: 30, dye: [{is: rust, amount: 500 mL of 1 % stock, by: batch}]}
+                        heat: [{to: 70 °C, hold: 1 h}]
                       - name: shallow
                         needles: {lot: long, weight: 20 g}
                         bath: {vessel: low, depth: 2.6 cm, dye: [{is: rust, amount: 0.05 g}]}
+                        heat: [{to: 40 °C, hold: 8 h, on: sun}]
+                        after: [{as: scour, water: 800 mL, with: [{is: soda, amount: 3 g}]}]
                       - name: roughly
                         needles: {lot: foot, weight: 20 g}
                         presoak: {with: [{is: vinegar, amount: 1 cup}], for: 1 h}

@@ -46,7 +46,7 @@ public final class BatchWords {
      * What a batch is done in.
      *
      * @param scaled the batch
-     * @return the vessel, how many of them and how full each is; nothing where no vessel is named
+     * @return the vessel, how many of them, how full each is and how deep that stands; nothing where no vessel is named
      */
     public Optional<String> pots(Scaled scaled) {
         String vessel = scaled.vessel().map(found -> found.called()).or(scaled::vesselId).orElse("");
@@ -57,9 +57,11 @@ public final class BatchWords {
             return Optional.of(vessel);
         }
         String filled = Figures.atMost(scaled.filled().getAsDouble() * 100, 0);
+        String deep = figures.tenths(scaled.depthCm().orElseThrow());
         int pots = scaled.pots().getAsInt();
-        return Optional.of(pots == 1 ? words.say("batch.pot", vessel, filled)
-                : words.say("batch.pots", pots, vessel, filled, figures.amount(scaled.needlesGrams() / pots, "g", false)));
+        return Optional.of(pots == 1 ? words.say("batch.pot", vessel, filled, deep)
+                : words.say("batch.pots", pots, vessel, filled, deep,
+                        figures.amount(scaled.needlesGrams() / pots, "g", false)));
     }
 
     /**
@@ -126,6 +128,9 @@ public final class BatchWords {
         }
         if (remark instanceof BatchRemark.NoRoom noRoom) {
             return words.say("batch.no-room", figures.measured(noRoom.depth()), centimetres(noRoom.most()));
+        }
+        if (remark instanceof BatchRemark.TooShallow shallow) {
+            return words.say("batch.too-shallow", figures.tenths(shallow.depth()));
         }
         if (remark instanceof BatchRemark.Unmeasured unmeasured) {
             return words.say("batch.unmeasured", unmeasured.vessel());

@@ -53,10 +53,10 @@ public final class CautionWords {
      *
      * @param pot the vessel and its bath
      * @param words the book's words
-     * @return the remark, if its metal takes part in the bath
+     * @return the remark, if its metal takes part in the bath or it does not bear the heat
      */
     public static Optional<String> pot(Uses.Pot pot, Words words) {
-        return Hazards.takingPart(pot).map(part -> potTakesPart(part, words));
+        return Hazards.ofPot(pot).map(hazard -> say(hazard, words));
     }
 
     /**
@@ -82,6 +82,9 @@ public final class CautionWords {
         }
         if (hazard instanceof Hazard.InTheMakersWords own) {
             return words.say("caution.own", own.thing(), String.join(words.say("pieces"), own.cautions()));
+        }
+        if (hazard instanceof Hazard.ThePotGivesWay pot) {
+            return words.say("caution.pot", pot.vessel(), words.say("caution.pot-" + pot.material().word()));
         }
         return potTakesPart((Hazard.ThePotTakesPart) hazard, words);
     }

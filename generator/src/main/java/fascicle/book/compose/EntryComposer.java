@@ -71,7 +71,7 @@ public final class EntryComposer {
         return new EntryPage(frame, entry.tag().map(Noted::value), day(entry), outcomes.sentence(entry),
                 outcomes.rest(entry), nearby.again(working), colours.specimens(working),
                 materials.gist().line(working), new DepartureComposer(materials, ways).of(working),
-                new ScalingComposer(materials).of(entry.id()),
+                new ScalingComposer(materials).of(entry.id(), entry.recipe()),
                 CautionWords.of(materials.care().uses(entry.recipe()), words),
                 new PhotographComposer(materials, ways).of(entry), result(working),
                 colours.readings(entry.colour()), needles(working), new RecipeComposer(materials, ways).steps(worked),

@@ -71,7 +71,8 @@ public final class GroupComposer {
                 shelf == Shelf.METHODS ? materials.workings().method(leaf.id()) : Optional.empty();
         Optional<Worked> worked = method.map(found -> Worked.of(found, materials.acidities()));
         List<Step> steps = worked.map(new RecipeComposer(materials, ways)::steps).orElse(List.of());
-        Optional<Scaling> scaling = method.flatMap(found -> new ScalingComposer(materials).of(found.method().id()));
+        Optional<Scaling> scaling = method.map(found -> found.method())
+                .flatMap(found -> new ScalingComposer(materials).of(found.id(), found.recipe()));
         ThingComposer things = new ThingComposer(materials, ways);
         return new GroupPage(ways.frame(ways.list(shelf), leaf.title()), shelf.kind().word(),
                 many.flatMap(found -> shares.sentence(found.days())),

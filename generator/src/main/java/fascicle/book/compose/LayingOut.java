@@ -106,8 +106,9 @@ final class LayingOut {
         }
         wanted.forEach((vessel, count) ->
                 say(count == 1 ? "lay-out.vessel" : "lay-out.vessels", count, vessel.called()));
+        boolean alone = plan.ask().choices().size() == 1;
         plan.batches().forEach(batch -> batch.larger().ifPresent(vessel ->
-                say("lay-out.larger", batch.letter(), vessel.called(), vessel.id())));
+                say(alone ? "lay-out.larger" : "lay-out.larger-free", batch.letter(), vessel.called(), vessel.id())));
     }
 
     private void bin(Batch batch) {

@@ -8,6 +8,7 @@ import fascicle.book.page.Markup;
 import fascicle.book.page.Scaling;
 import fascicle.book.words.Words;
 import fascicle.notebook.Noted;
+import fascicle.notebook.Recipe;
 import fascicle.workings.Measuring;
 import fascicle.workings.Scaled;
 import java.util.ArrayList;
@@ -36,7 +37,7 @@ final class ScalingComposer {
     }
 
     /** The table for an entry or a method; nothing where it cannot be scaled. */
-    Optional<Scaling> of(String id) {
+    Optional<Scaling> of(String id, Recipe recipe) {
         List<Double> named = materials.workings().notebook().cover().weights().stream()
                 .map(Noted::value).map(weight -> weight.value()).toList();
         List<Scaled> columns = (named.isEmpty() ? USUAL_GRAMS : named).stream()
@@ -53,7 +54,8 @@ final class ScalingComposer {
         return Optional.of(new Scaling(columns.stream().map(Scaled::needlesGrams)
                 .map(grams -> figures.amount(grams, "g", false)).toList(), Stream.concat(pots(columns, said), rows(sheets))
                 .toList(), remarks(columns, said),
-                new Markup(materials.workings().doses(id).map(doses -> DosesJson.of(doses, words)).orElseThrow())));
+                new Markup(materials.workings().doses(id)
+                        .map(doses -> DosesJson.of(doses, materials.care().strain(recipe), words)).orElseThrow())));
     }
 
     /** Remarks on all columns, and those on some with the weights they are for. */

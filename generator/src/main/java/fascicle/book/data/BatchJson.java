@@ -45,6 +45,7 @@ final class BatchJson {
         json.count("pots", scaled.pots());
         json.figure("filled_percent", scaled.filled().isPresent()
                 ? OptionalDouble.of(scaled.filled().getAsDouble() * 100) : OptionalDouble.empty());
+        json.figure("depth_cm", scaled.depthCm());
         json.items("parts", scaled.parts(), this::part);
         json.object("extract", scaled.extract(), plant -> {
             json.figure("of_g", plant.plantGrams());

@@ -3,6 +3,7 @@ package fascicle.book.data;
 import fascicle.bath.Batch;
 import fascicle.bath.Pot;
 import fascicle.bath.StockToMake;
+import fascicle.book.caution.CautionWords;
 import fascicle.book.words.Words;
 import fascicle.measure.Kitchen;
 import fascicle.measure.Numbers;
@@ -11,9 +12,12 @@ import fascicle.measure.Unit;
 import fascicle.notebook.Noted;
 import fascicle.notebook.Vessel;
 import fascicle.workings.Workings;
+import fascicle.workings.care.Strain;
+import fascicle.workings.care.Uses;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /**
  * {@code data/batch.js}: what {@code scripts/batch.js} needs for every recipe of the book: the vessels and the balance,
@@ -29,7 +33,7 @@ public final class BatchScript {
             "batch.or", "batch.in-it", "batch.scoops-more", "batch.scoops-less", "batch.make-stock",
             "batch.spoons-wander", "batch.standing", "batch.extract-plant", "batch.extract-water", "batch.drawn", "batch.shared-bin",
             "batch.no-soak-water", "batch.unsized", "batch.reused", "batch.reused-of", "batch.reused-short", "batch.absurd", "unit.percent",
-            "batch.no-liquor", "batch.paler", "batch.too-long", "batch.no-room", "batch.unmeasured",
+            "batch.no-liquor", "batch.paler", "batch.too-long", "batch.no-room", "batch.too-shallow", "batch.unmeasured",
             "batch.too-weak", "batch.too-much-stock", "batch.wrong", "kitchen.us", "kitchen.metric", "kitchen.imperial");
 
     /** The units in which needles are weighed out. */
@@ -71,7 +75,7 @@ public final class BatchScript {
                     });
                 }
             });
-            json.items("vessels", workings.notebook().vessels(), this::vessel);
+            json.items("vessels", workings.notebook().vessels(), vessel -> vessel(vessel, words));
             json.object("words", () -> WORDS.forEach(key -> json.text(key, words.say(key))));
         });
         return json.finished().strip();
@@ -82,6 +86,7 @@ public final class BatchScript {
         rule("heaviest", Batch.MOST_NEEDLES);
         rule("full", Pot.FULL);
         rule("room", Pot.ROOM_OF_NEEDLES);
+        rule("shallow", Pot.LEAST_DEPTH);
         rule("steps", StockToMake.STEPS);
         rule("usual", StockToMake.USUAL_PERCENT);
         rule("weak", StockToMake.WEAK_PERCENT);
@@ -95,7 +100,8 @@ public final class BatchScript {
         json.exact(name, OptionalDouble.of(constant));
     }
 
-    private void vessel(Vessel vessel) {
+    /** A vessel; of one that does not suit every bath also what is said of it, and which of that in each strain's place. */
+    private void vessel(Vessel vessel, Words words) {
         json.text("id", vessel.id());
         json.text("called", vessel.called());
         vessel.basin().ifPresent(basin -> {
@@ -104,5 +110,13 @@ public final class BatchScript {
         });
         json.exact("height", vessel.height().map(Noted::value).map(height -> OptionalDouble.of(height.value()))
                 .orElse(OptionalDouble.empty()));
+        List<String> said = Strain.ALL.stream().map(strain -> new Uses.Pot(vessel, strain))
+                .map(pot -> CautionWords.pot(pot, words).orElse("")).toList();
+        List<String> care = said.stream().distinct().toList();
+        if (!care.equals(List.of(""))) {
+            json.texts("care", care);
+            json.text("strains", said.stream().map(sentence -> String.valueOf(care.indexOf(sentence)))
+                    .collect(Collectors.joining()));
+        }
     }
 }

@@ -5,6 +5,7 @@ import fascicle.book.figures.Figures;
 import fascicle.book.words.Words;
 import fascicle.measure.Quantity;
 import fascicle.workings.Doses;
+import fascicle.workings.care.Strain;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
@@ -25,15 +26,16 @@ public final class DosesJson {
      * Writes doses. Sizes stand to their last digit, so that the page's figures are the command's.
      *
      * @param doses of a recipe
+     * @param strain what its dyebath does to whatever vessel it stands in
      * @param words the book's words, for the names of treatments
      * @return JSON as the text of an attribute between single quotation marks
      */
-    public static String of(Doses doses, Words words) {
-        return new DosesJson(words).text(doses).replace("&", "&amp;").replace("<", "&lt;")
+    public static String of(Doses doses, Strain strain, Words words) {
+        return new DosesJson(words).text(doses, strain).replace("&", "&amp;").replace("<", "&lt;")
                 .replace("'", "&#39;");
     }
 
-    private String text(Doses doses) {
+    private String text(Doses doses, Strain strain) {
         json.object(() -> {
             json.exact("ratio", doses.ratio());
             json.exact("standing", doses.standing());
@@ -52,6 +54,7 @@ public final class DosesJson {
                 json.exact("ml", plant.water());
                 json.exact("needles", plant.needles());
             });
+            json.number("strain", strain.place());
             length("depth", doses.depth());
             json.mark("depthAbout", doses.depthAbout());
             json.text("vessel", doses.vesselId());

@@ -247,6 +247,16 @@ public final class Figures {
                 + words.say("unit." + unit);
     }
 
+    /**
+     * A length to a tenth of a centimetre, as a rule in the pot tells it.
+     *
+     * @param centimetres how long
+     * @return such as {@code 7.4 cm}
+     */
+    public String tenths(double centimetres) {
+        return withUnit(atMost(centimetres, 1), "cm", false);
+    }
+
     /** Three figures down to hundredths; a gram in a hundred litres is still told from nothing. */
     private static int decimals(double size) {
         return size >= 100 ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : size >= 0.1 ? 3 : size >= 0.01 ? 4 : 5;

@@ -84,15 +84,28 @@ public final class Care {
                 || treatments.stream().anyMatch(treatment -> is(treatment, Recipe.Purpose.TANNIN))
                 || things.stream().anyMatch(Care::mayColour);
         boolean hot = heating(recipe).anyMatch(Care::isHot);
-        boolean sour = has(Dye.Kind.ACID, Stream.of(bath.dye(), bath.assistants(), left));
-        boolean alkaline = has(Dye.Kind.ALKALI, Stream.concat(Stream.of(bath.dye(), bath.assistants(), left),
-                treatments.stream().map(Recipe.Treatment::with)));
-        boolean sourSteam = sour && isHot(recipe.heat()) || treatments.stream()
+        Strain strain = strain(recipe);
+        boolean sourSteam = strain.sour() && isHot(recipe.heat()) || treatments.stream()
                 .anyMatch(treatment -> isHot(treatment.heat()) && has(Dye.Kind.ACID, Stream.of(treatment.with())));
-        boolean likeADrink = colours && (heating(recipe).anyMatch(Care::isInTheSun)
+        boolean likeADrink = colours && (heating(recipe).anyMatch(HeatStep::isInTheSun)
                 || vessel.flatMap(Vessel::madeOf).filter(of -> of.value() == Vessel.Material.GLASS).isPresent());
         return new Uses(things, added, named(Stream.of(recipe.finish())), unsorted, salts, hot, sourSteam, colours,
-                dyebath && !named, likeADrink, vessel.map(pot -> new Uses.Pot(pot, sour, alkaline)).stream().toList());
+                dyebath && !named, likeADrink, vessel.map(pot -> new Uses.Pot(pot, strain)).stream().toList());
+    }
+
+    /**
+     * What a recipe's dyebath does to whatever vessel it stands in.
+     *
+     * @param recipe an entry's or a method's
+     * @return the same for each vessel
+     */
+    public Strain strain(Recipe recipe) {
+        List<List<Part>> bath = Stream.concat(Stream.of(recipe.bath()), before(recipe.bath()).stream())
+                .flatMap(pot -> Stream.of(pot.dye(), pot.assistants())).toList();
+        Stream<List<Part>> treatments = Stream.concat(recipe.before().stream(), recipe.after().stream())
+                .map(Recipe.Treatment::with);
+        return new Strain(has(Dye.Kind.ACID, bath.stream()),
+                has(Dye.Kind.ALKALI, Stream.concat(bath.stream(), treatments)), recipe.isHeatedInItsVessel());
     }
 
     /**
@@ -183,12 +196,8 @@ public final class Care {
     }
 
     private static boolean isHot(HeatStep step) {
-        return !isInTheSun(step) || step.to().filter(to -> to.value() instanceof HeatStep.Degrees degrees
+        return !step.isInTheSun() || step.to().filter(to -> to.value() instanceof HeatStep.Degrees degrees
                 && degrees.temperature().value() >= SCALDS_FROM_CELSIUS).isPresent();
-    }
-
-    private static boolean isInTheSun(HeatStep step) {
-        return step.on().filter(on -> on.value() == HeatStep.Source.SUN).isPresent();
     }
 
     private static boolean is(Recipe.Treatment treatment, Recipe.Purpose purpose) {

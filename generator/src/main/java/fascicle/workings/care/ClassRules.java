@@ -63,6 +63,8 @@ public record ClassRules(List<Refusal> refusals) {
         UNKNOWN_METAL,
         /** A copper vessel gives copper to the bath. */
         COPPER_POT,
+        /** A plastic vessel softens on a stove and drops its hot liquor. */
+        PLASTIC_POT,
         /** Its pack warns of what is for no class. */
         LABEL,
         /** Nobody can tell what its pack warns of: what was copied from it is no code, and may be one for no class. */
@@ -127,10 +129,8 @@ public record ClassRules(List<Refusal> refusals) {
         uses.salts().stream().filter(salt -> salt.metal().isPresent() || salt.thing().filter(Dye::saysNothing).isEmpty())
                 .forEach(salt -> reason(salt.metal(), minors).ifPresent(reason ->
                         refusals.add(new Refusal(salt.thing().map(Dye::called), reason, List.of()))));
-        uses.pots().stream().map(Uses.Pot::vessel)
-                .filter(vessel -> vessel.madeOf().map(Noted::value).filter(Vessel.Material.COPPER::equals).isPresent())
-                .forEach(vessel -> refusals.add(
-                        new Refusal(Optional.of(vessel.called()), Reason.COPPER_POT, List.of())));
+        uses.pots().forEach(pot -> reason(pot).ifPresent(reason ->
+                refusals.add(new Refusal(Optional.of(pot.vessel().called()), reason, List.of()))));
         refusals.addAll(labelled(uses, Reason.LABEL, ClassRules::isForNoClass));
         refusals.addAll(labelled(uses, Reason.UNREAD_LABEL, ClassRules::isUnread));
         if (minors) {
@@ -168,6 +168,14 @@ public record ClassRules(List<Refusal> refusals) {
             case IRON, TIN -> minors ? Optional.of(Reason.METAL_AND_MINORS) : Optional.empty();
             case ALUMINIUM -> Optional.empty();
         };
+    }
+
+    private static Optional<Reason> reason(Uses.Pot pot) {
+        return pot.vessel().madeOf().map(Noted::value).flatMap(made -> switch (made) {
+            case COPPER -> Optional.of(Reason.COPPER_POT);
+            case PLASTIC -> pot.strain().heated() ? Optional.of(Reason.PLASTIC_POT) : Optional.empty();
+            case ENAMEL, STAINLESS, ALUMINIUM, IRON, GLASS -> Optional.empty();
+        });
     }
 
     /** Alum in any dry form, and crystals of an acid or an alkali. */

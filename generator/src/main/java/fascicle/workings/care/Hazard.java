@@ -5,7 +5,7 @@ import fascicle.notebook.label.HazardStatement;
 import java.util.List;
 import java.util.Optional;
 
-/** Something in a recipe that can hurt someone, or a vessel that takes part. */
+/** Something in a recipe that can hurt someone, or a vessel that takes part or gives way. */
 public sealed interface Hazard {
 
     /**
@@ -43,6 +43,14 @@ public sealed interface Hazard {
      */
     record ThePotTakesPart(String vessel, Vessel.Material material, boolean sour, boolean alkaline)
             implements Hazard {}
+
+    /**
+     * A vessel on a stove or in an oven, where it softens or cracks.
+     *
+     * @param vessel its title
+     * @param material what it is made of
+     */
+    record ThePotGivesWay(String vessel, Vessel.Material material) implements Hazard {}
 
     /** The hazards of the craft, gravest first. */
     enum Kind {

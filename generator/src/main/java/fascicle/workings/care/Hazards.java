@@ -56,6 +56,7 @@ public final class Hazards {
         List<Dye> alkalis = uses.of(Dye.Kind.ALKALI);
         List<Uses.Salt> forbidden = Stream.concat(uses.of(Optional.of(Dye.Metal.CHROME)).stream(),
                 uses.of(Optional.of(Dye.Metal.COPPER)).stream()).toList();
+        uses.pots().forEach(pot -> givingWay(pot).ifPresent(hazards::add));
         things(Kind.NOTHING_IS_KNOWN, uses.unknown());
         salts(Kind.CHROME_OR_COPPER, forbidden);
         salts(Kind.UNKNOWN_METAL, uses.of(Optional.empty()));
@@ -95,16 +96,25 @@ public final class Hazards {
     }
 
     /**
-     * A vessel whose metal takes part in its bath.
+     * What is wrong with a vessel for its bath.
      *
      * @param pot the vessel and its bath
-     * @return the remark; nothing for enamel, stainless steel, glass, plastic or an unknown material
+     * @return that it gives way, or that its metal takes part; nothing for what suits it, or an unknown material
      */
-    public static Optional<Hazard.ThePotTakesPart> takingPart(Uses.Pot pot) {
+    public static Optional<Hazard> ofPot(Uses.Pot pot) {
+        return givingWay(pot).<Hazard>map(hazard -> hazard).or(() -> takingPart(pot));
+    }
+
+    private static Optional<Hazard.ThePotGivesWay> givingWay(Uses.Pot pot) {
+        return pot.vessel().madeOf().map(Noted::value).filter(made -> pot.strain().heated() && !made.bearsHeat())
+                .map(made -> new Hazard.ThePotGivesWay(pot.vessel().called(), made));
+    }
+
+    private static Optional<Hazard.ThePotTakesPart> takingPart(Uses.Pot pot) {
         return pot.vessel().madeOf().map(Noted::value).filter(Set.of(Vessel.Material.IRON, Vessel.Material.COPPER,
                 Vessel.Material.ALUMINIUM)::contains)
-                .map(material -> new Hazard.ThePotTakesPart(pot.vessel().called(), material, pot.sour(),
-                        pot.alkaline()));
+                .map(material -> new Hazard.ThePotTakesPart(pot.vessel().called(), material, pot.strain().sour(),
+                        pot.strain().alkaline()));
     }
 
     /** What a thing's pack says. */

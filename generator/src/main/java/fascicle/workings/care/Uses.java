@@ -25,7 +25,7 @@ import java.util.stream.Stream;
  * @param colours whether needles come out with more than water, salt or acid on them: dyed, mordanted or tanned
  * @param dyeLeftOpen whether there is a dyebath that does not name its dye
  * @param likeADrink whether a bath stands where it is taken for a drink: in the sun or in glass
- * @param pots the vessels on the stove
+ * @param pots the vessels of the dyebaths
  */
 public record Uses(List<Dye> things, List<Dye> added, List<Dye> finish, List<Dye> unsorted, List<Salt> salts,
         boolean hot, boolean sourSteam, boolean colours, boolean dyeLeftOpen, boolean likeADrink, List<Pot> pots) {
@@ -60,10 +60,9 @@ public record Uses(List<Dye> things, List<Dye> added, List<Dye> finish, List<Dye
      * A vessel with a bath in it.
      *
      * @param vessel the vessel
-     * @param sour whether an acid is in the bath
-     * @param alkaline whether an alkali is in the bath, or in a treatment, which may be done in the same vessel
+     * @param strain what the bath does to it
      */
-    public record Pot(Vessel vessel, boolean sour, boolean alkaline) {}
+    public record Pot(Vessel vessel, Strain strain) {}
 
     /**
      * What this and other recipes use together, as on one dye day.

@@ -24,7 +24,7 @@ import java.util.stream.Stream;
  * @param whole the quantities of all pots together
  * @param solutions what the teacher makes ahead, for all pots together
  * @param stillDry what the teacher puts in herself, since no solution can be made of it
- * @param larger a vessel of the notebook that would hold all of it, where it takes several pots
+ * @param larger a vessel of the notebook that would hold all of it, where it takes several pots, and that is free
  * @param uses what is used, for cautions
  */
 public record Batch(String letter, Chosen chosen, List<PotGroup> groups, Scaled whole, List<Solution> solutions,
@@ -37,6 +37,11 @@ public record Batch(String letter, Chosen chosen, List<PotGroup> groups, Scaled 
      */
     public int pots() {
         return groups.stream().mapToInt(PotGroup::pots).sum();
+    }
+
+    /** The same, with a vessel that would hold all of it. */
+    Batch withLarger(Optional<Vessel> found) {
+        return new Batch(letter, chosen, groups, whole, solutions, stillDry, found, uses);
     }
 
     /**

@@ -47,7 +47,7 @@ final class Planner {
         ask.choices().forEach(choice -> chosen(choice.id()).ifPresent(chosen -> plan(chosen, choice)));
         Schedule schedule = ask.start().map(start -> Schedule.of(pots, start)).orElseGet(() -> Schedule.of(pots));
         Shelf shelf = new Shelf(workings, batches);
-        return new DayPlan(ask, List.copyOf(batches), List.copyOf(refused), shelf.needs(), shelf.needles(), shelf.lots(),
+        return new DayPlan(ask, larger.named(batches), List.copyOf(refused), shelf.needs(), shelf.needles(), shelf.lots(),
                 schedule, uses, duties());
     }
 
@@ -85,9 +85,8 @@ final class Planner {
             refused.add(new DayPlan.Refused(chosen, why));
             return;
         }
-        boolean several = groups.stream().mapToInt(PotGroup::pots).sum() > 1;
         Batch batch = new Batch(letter(batches.size()), chosen, groups, whole, solutions.made(), solutions.stillDry(),
-                several ? larger.of(chosen, whole.needlesGrams()) : Optional.empty(), used);
+                Optional.empty(), used);
         batches.add(batch);
         uses = uses.plus(used);
         for (PotGroup group : groups) {

@@ -72,6 +72,8 @@ self.fascicleBatch = (function (book) {
   const amount = (value, unit, about) =>
     withUnit(text(rounded(told(value, about), unitOf(decimals(value)))), unit, about);
 
+  const tenths = cm => withUnit(atMost(cm, 1), 'cm');
+
   const poured = ([ml, about]) => amount(ml, 'ml', about);
 
   function weighed(grams, step, about) {
@@ -107,6 +109,7 @@ self.fascicleBatch = (function (book) {
       presoak: doses.presoak.map(soak), before: doses.before.map(soak), after: doses.after.map(soak),
       finish: doses.finish.map(part => measured(part, needles, total))
     };
+    batch.deep = batch.filled && batch.filled * vessel.height;
     batch.soaks = batch.presoak.concat(batch.before, batch.after);
     batch.everything = batch.soaks.flatMap(one => one.parts).concat(bath.parts, batch.finish);
     return batch;
@@ -240,10 +243,10 @@ self.fascicleBatch = (function (book) {
     if (!batch.vessel) {
       return '';
     }
-    const full = atMost(batch.filled * 100, 0);
+    const state = [batch.vessel.called, atMost(batch.filled * 100, 0), tenths(batch.deep)];
     return !batch.pots || !batch.filled ? batch.vessel.called
-      : batch.pots === 1 ? tell('pot', batch.vessel.called, full)
-        : tell('pots', batch.pots, batch.vessel.called, full, amount(batch.grams / batch.pots, 'g'));
+      : batch.pots === 1 ? tell('pot', ...state)
+        : tell('pots', batch.pots, ...state, amount(batch.grams / batch.pots, 'g'));
   }
 
   function remarks(batch, doses) {
@@ -251,6 +254,10 @@ self.fascicleBatch = (function (book) {
     const mind = (...given) => said.push(tell(...given));
     const { bath, vessel } = batch;
     const cm = length => amount(length, 'cm');
+    const care = vessel && vessel.care && vessel.care[vessel.strains[doses.strain]];
+    if (care) {
+      said.push(care);
+    }
     if (bath.tooWeak) {
       mind('too-weak');
     }
@@ -274,6 +281,9 @@ self.fascicleBatch = (function (book) {
     } else if (vessel) {
       if (batch.cover > 0 && !batch.pots && bath.liquor) {
         mind('no-room', doses.depthSaid, cm(rules.full * vessel.height));
+      }
+      if (batch.deep && batch.deep < rules.shallow) {
+        mind('too-shallow', tenths(batch.deep));
       }
       if (doses.length && doses.length > vessel.line) {
         mind('too-long', doses.lengthSaid, cm(vessel.line));

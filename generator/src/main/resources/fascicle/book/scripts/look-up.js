@@ -34,14 +34,9 @@
     on.nearHeed = find('.ask-near-heed');
     on.withoutColour = find('.without-colour');
     on.order = find('select[name=order]');
-    on.found = find('.found');
-    on.answering = find('.answering');
+    ['found', 'answering', 'question', 'clear', 'heed', 'loosen', 'answers']
+      .forEach(name => { on[name] = find('.' + name); });
     on.heading = find('.answering h2');
-    on.question = find('.question');
-    on.clear = find('.clear');
-    on.heed = find('.heed');
-    on.loosen = find('.loosen');
-    on.answers = find('.answers');
     on.showMore = find('.show-more');
     on.sheet = find('template.sheet').content.querySelector('.answer');
     on.pick.value = '#808080';

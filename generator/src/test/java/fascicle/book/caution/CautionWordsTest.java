@@ -49,7 +49,7 @@ class CautionWordsTest {
         Set<String> left = new TreeSet<>(WORDS.keys().stream().filter(key -> key.startsWith("caution.")).toList());
         Stream.of(Hazard.Kind.values()).forEach(kind -> left.remove("caution." + key(kind)));
         left.removeIf(key -> key.matches("caution\\.(defer|here|between|on-the-pack|statement|statement-as-written|own|pot|"
-                + "pot-sour|pot-alkaline|pot-iron|pot-copper|pot-aluminium)"));
+                + "pot-sour|pot-alkaline|pot-iron|pot-copper|pot-aluminium|pot-plastic|pot-glass)"));
         assertEquals(Set.of(), left);
     }
 
@@ -77,6 +77,16 @@ class CautionWordsTest {
         assertEquals("Light pot: the aluminium takes part in the bath and shifts colours. Soda and other alkalis eat "
                 + "aluminium and give off hydrogen, which burns: use another pot.",
                 say(new Hazard.ThePotTakesPart("Light pot", Vessel.Material.ALUMINIUM, false, true)).get(0));
+    }
+
+    @Test
+    void aPotThatGivesWayIsWarnedOf() {
+        assertEquals("Presoak bin: plastic softens on a stove or in an oven and drops its hot liquor. Never heat this bath "
+                + "in it; take an enamel or stainless pot.",
+                say(new Hazard.ThePotGivesWay("Presoak bin", Vessel.Material.PLASTIC)).get(0));
+        assertEquals("Jar: glass cracks on a stove or in an oven and spills its hot liquor, a jar soonest. Heat this bath in "
+                + "it only where its maker says that it may stand there.",
+                say(new Hazard.ThePotGivesWay("Jar", Vessel.Material.GLASS)).get(0));
     }
 
     @Test

@@ -102,6 +102,16 @@ class ClassRulesTest {
         assertTrue(rules("bath: {vessel: iron-pan, water: 1 L}", true).allows());
     }
 
+    @ParameterizedTest
+    @CsvSource({"bin, '[{to: 88 °C}]', PLASTIC_POT", "bin, '[]',", "bin, '[{hold: 8 h, on: sun}]',", "jar, '[{to: 88 °C}]',"})
+    void noClassStandsAroundAPlasticPotOnAStove(String vessel, String heat, Reason reason) {
+        for (boolean minors : List.of(false, true)) {
+            assertEquals(Optional.ofNullable(reason).stream().toList(),
+                    rules("bath: {vessel: " + vessel + ", water: 1 L}\nheat: " + heat, minors).refusals().stream()
+                            .map(ClassRules.Refusal::reason).toList());
+        }
+    }
+
     @Test
     void whatAPackKeepsFromMinorsIsRefusedThemAndTold() {
         Uses uses = DyeRoom.in(folder).with("dyes/sting.md", "---\nkind: dye\nform: powder\nlabel: {says: [H317]}\n---\n")

@@ -64,6 +64,8 @@ public final class DyeRoom {
                         old-kettle: {title: Old kettle, made-of: copper}
                         jar: {title: Three-litre jar, made-of: glass}
                         light-pot: {title: Light pot, made-of: aluminium}
+                        bin: {title: Presoak bin, made-of: plastic}
+                        crock: {title: Crock}
                         """);
     }
 

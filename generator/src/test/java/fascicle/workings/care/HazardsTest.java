@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Each hazard stands where its cause does, and nowhere else. */
 class HazardsTest {
@@ -203,6 +204,29 @@ class HazardsTest {
         assertFalse(all(Hazard.ThePotTakesPart.class, uses).get(0).sour());
         assertTrue(all(Hazard.ThePotTakesPart.class, room.uses(SOUR.replace("wide-pan", vessel))).get(0).sour());
         assertEquals(List.of(), all(Hazard.ThePotTakesPart.class, room.uses(PLAIN)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"bin, [{to: 88 °C}], PLASTIC", "jar, [{to: 88 °C}], GLASS", "bin, '[{to: 40 °C, on: stove}]', PLASTIC",
+            "bin, '[{to: simmer, on: oven}]', PLASTIC", "jar, [{hold: 1 h}], GLASS",
+            "bin, '[{to: 30 °C, on: sun}, {to: 60 °C}]', PLASTIC", "bin, [],", "jar, [],", "bin, '[{to: 60 °C, on: sun}]',",
+            "jar, '[{hold: 8 h, on: sun}]',", "wide-pan, [{to: 88 °C}],", "iron-pan, [{to: 88 °C}],",
+            "crock, [{to: 88 °C}],"})
+    void plasticAndGlassGiveWayOnTheStoveAndNotInTheSun(String vessel, String heat, Vessel.Material material) {
+        Uses uses = room.uses(SOUR.replace("wide-pan", vessel) + "\nheat: " + heat);
+        assertEquals(Optional.ofNullable(material).stream().toList(), all(Hazard.ThePotGivesWay.class, uses).stream()
+                .map(Hazard.ThePotGivesWay::material).toList());
+        assertEquals(material != null, Hazards.of(uses).get(0) instanceof Hazard.ThePotGivesWay, "gravest first");
+    }
+
+    /** Neither names a vessel, and neither need be done in that of the dyebath. */
+    @ParameterizedTest
+    @ValueSource(strings = {"before: [{as: scour, water: 1 L, heat: [{to: 88 °C}]}]",
+            "after: [{as: iron, water: 1 L, heat: [{to: 60 °C}]}]"})
+    void aTreatmentOrAnExtractIsHeatedInAPotOfItsOwn(String treatment) {
+        assertEquals(List.of(), all(Hazard.ThePotGivesWay.class, room.uses(PLAIN.replace("wide-pan", "jar") + "\n" + treatment)));
+        assertEquals(List.of(), all(Hazard.ThePotGivesWay.class, room.uses("bath: {vessel: jar, water: 2 L, "
+                + "dye: [{is: bare-roots, amount: 45 g}], extract: {of: 45 g, water: 1 L, heat: [{to: simmer, hold: 1 h}]}}")));
     }
 
     @Test
