@@ -8,6 +8,13 @@ import fascicle.notebook.Part;
 public sealed interface BatchRemark {
 
     /**
+     * The needles had a colour already when this was done to them.
+     *
+     * @param called the title of the entry that dyed them, or its id where it is not there
+     */
+    record OverDye(String called) implements BatchRemark {}
+
+    /**
      * There is more liquor to the needles than in the recipe, so that the colour comes out paler.
      *
      * @param from the recipe's ratio, mL/g

@@ -30,7 +30,7 @@ import java.util.stream.Stream;
  * @param measuring what things are measured out with
  */
 record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> own, Optional<Quantity> needleLength,
-        Measuring measuring) {
+        Optional<String> dyedBefore, Measuring measuring) {
 
     /** By how much of itself an amount may exceed another through rounding alone. */
     private static final double HARDLY = 1e-6;
@@ -69,6 +69,7 @@ record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> o
 
     private List<BatchRemark> remarks(Scaled scaled, Liquor liquor, boolean covered) {
         List<BatchRemark> remarks = new ArrayList<>();
+        dyedBefore.ifPresent(called -> remarks.add(new BatchRemark.OverDye(called)));
         if (liquor.impossible()) {
             remarks.add(new BatchRemark.TooWeak());
         }

@@ -233,10 +233,22 @@ public final class Workings {
 
     private Optional<Scaling> scaling(String id) {
         return entry(id).map(found -> new Scaling(found.id(), found.entry().recipe(), recipe(found),
-                        recipes.vessel(found.entry().recipe()), length(found.needles().lot()), measuring()))
+                        recipes.vessel(found.entry().recipe()), length(found.needles().lot()), dyedBefore(found),
+                        measuring()))
                 .or(() -> method(id).map(MethodWorking::method).map(method -> new Scaling(method.id(), method.recipe(),
                         recipes.ofShown(method), recipes.vessel(method.recipe()), length(method.needles().lot()
-                                .flatMap(lot -> lot(lot.value()))), measuring())));
+                                .flatMap(lot -> lot(lot.value()))), Optional.empty(), measuring())));
+    }
+
+    /**
+     * What needles were called that had been dyed before they were dyed here.
+     *
+     * @param working an entry of this notebook
+     * @return the earlier entry's title, or its id where it is not there; nothing for bare needles
+     */
+    public Optional<String> dyedBefore(EntryWorking working) {
+        return working.entry().needles().from().map(Noted::value)
+                .map(id -> entry(id).map(earlier -> earlier.entry().called()).orElse(id));
     }
 
     private Optional<NeedleLot> lot(String id) {

@@ -537,6 +537,25 @@ class PlanTest {
         assertTrue(told.contains("day 67, about 9:30  A: Rinse."), told);
     }
 
+    @Test
+    void needlesThatWereDyedBeforeAreNoBareOnes() {
+        WrittenNotebook.empty(notebook)
+                .with("days/2026-05-10/gold.md", "---\ntitle: Gold\nneedles: {lot: plenty, weight: 45 g}\n"
+                        + "bath: {vessel: wide-pan, water: 3 L, dye: [{is: brick, amount: 1 % owf}]}\n"
+                        + "kept: {weight: 44 g, how: dry, used: [{weight: 10 g, in: tray}]}\n---\n")
+                .with("days/2026-05-11/rust.md", "---\ntitle: Rust\nneedles: {from: 2026-05-10-gold, weight: 20 g}\n"
+                        + "bath: {vessel: wide-pan, water: 3 L, dye: [{is: brick, amount: 1 % owf}]}\n---\n");
+        String enough = plan("2026-05-11-rust", "--each", "14 g").out().replace('\u202f', ' ');
+        assertTrue(enough.contains("A on needles dyed before as “Gold”: 14 g, 14 g of them left"), enough);
+        assertFalse(enough.contains("Lots with enough"), "it has its needles: " + enough);
+        assertTrue(enough.contains("These needles had been dyed before, as “Gold”: on bare ones another colour comes out."),
+                enough);
+        String both = plan("2026-05-11-rust", "class-brick", "--each", "15 g").out().replace('\u202f', ' ');
+        assertTrue(both.contains("A on needles dyed before as “Gold”: 15 g, but only 14 g of them left"), both);
+        assertTrue(both.contains("Lots with enough"), "the other method's needles have still to be found: " + both);
+        assertEquals(14, planned("2026-05-11-rust", "--each", "14 g").get("dyed").get(0).get("left_g").asDouble(), 1e-9);
+    }
+
     /** 18 bundles of 15 g in a pan that takes eight: six in each of three, 90 g with 104 mL/g of presoak, 9360 mL. */
     @Test
     void everyPotHasItsOwnBin() {

@@ -119,6 +119,9 @@ public final class BatchWords {
     }
 
     private String said(BatchRemark remark) {
+        if (remark instanceof BatchRemark.OverDye overDye) {
+            return words.say("batch.over-dye", overDye.called());
+        }
         if (remark instanceof BatchRemark.Paler paler) {
             return words.say("batch.paler", figures.amount(paler.from(), "ratio", false),
                     figures.amount(paler.to(), "ratio", false));

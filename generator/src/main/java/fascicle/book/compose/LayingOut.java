@@ -14,6 +14,7 @@ import fascicle.workings.Scaled;
 import fascicle.workings.SoakFigures;
 import fascicle.workings.plan.Batch;
 import fascicle.workings.plan.DayPlan;
+import fascicle.workings.plan.DyedNeed;
 import fascicle.workings.plan.LotNeed;
 import fascicle.workings.plan.Need;
 import fascicle.workings.plan.PotGroup;
@@ -58,6 +59,7 @@ final class LayingOut {
         say("lay-out.needles", plan.bundles(), figures.amount(plan.ask().gramsEach(), "g", false),
                 figures.amount(plan.needlesGrams(), "g", false));
         plan.needles().forEach(this::lot);
+        plan.dyed().forEach(this::dyed);
         if (plan.hasItsNeedles()) {
             return;
         }
@@ -76,6 +78,13 @@ final class LayingOut {
         String key = need.enough().map(enough -> enough ? "lay-out.own-lot" : "lay-out.own-lot-short")
                 .orElse("lay-out.own-lot-unknown");
         say(key, String.join(words.say("pieces"), need.letters()), need.lot().called(),
+                figures.amount(need.grams(), "g", false), grams(need.left()));
+    }
+
+    /** What an entry that dyed over another colour is done on. */
+    private void dyed(DyedNeed need) {
+        boolean enough = need.left().known() && need.left().orThrow() >= need.grams();
+        say(enough ? "lay-out.dyed" : need.left().known() ? "lay-out.dyed-short" : "lay-out.dyed-unknown", need.letter(), need.called(),
                 figures.amount(need.grams(), "g", false), grams(need.left()));
     }
 

@@ -44,6 +44,7 @@ public final class DosesJson {
             if (doses.left().known()) {
                 json.exact("left", doses.left());
             }
+            doses.dyedBefore().ifPresent(called -> json.text("over", words.say("batch.over-dye", called)));
             json.items("absurd", doses.absurd(), absurd -> {
                 json.text("called", absurd.called());
                 json.exact("owf", OptionalDouble.of(absurd.owf()));

@@ -42,7 +42,7 @@ public final class PlanJson {
      * @param workings what it was planned from
      * @param words the book's words
      * @param doings stages in words
-     * @return {@code {people, each_g, minors, start, needles_g, bundles, methods, refused, needs, needles, lots, clock,
+     * @return {@code {people, each_g, minors, start, needles_g, bundles, methods, refused, needs, needles, dyed, lots, clock,
      *     together, last, unplaced, duties, cautions}}; each method with {@code whole}, the {@code pots} it is shared out
      *     to, and the {@code remarks} that stand on the sheet
      */
@@ -70,6 +70,12 @@ public final class PlanJson {
                 json.figure("needed_g", OptionalDouble.of(need.grams()));
                 json.figure("left_g", need.left().value());
                 json.maybe("enough", need.enough());
+            });
+            json.items("dyed", plan.dyed(), need -> {
+                json.text("of", need.of());
+                json.text("for", need.letter());
+                json.figure("needed_g", OptionalDouble.of(need.grams()));
+                json.figure("left_g", need.left().value());
             });
             json.items("lots", plan.lots(), lot -> {
                 json.text("id", lot.lot().id());

@@ -18,13 +18,14 @@ import java.util.Optional;
  * @param refused what may not be planned, and why
  * @param needs what it takes of each dye and assistant, in the order of the work
  * @param needles what it takes of each needle lot that methods name
+ * @param dyed the needles that had been dyed before, of the entries that dyed such ones
  * @param lots every needle lot, and what is left of it
  * @param schedule everything by the clock, on a stove with room for two pots
  * @param uses what is used, for cautions
  * @param duties what the teacher does of it
  */
 public record DayPlan(Ask ask, List<Batch> batches, List<Refused> refused, List<Need> needs,
-        List<LotNeed> needles, List<Lot> lots, Schedule schedule, Uses uses, List<Duty> duties) {
+        List<LotNeed> needles, List<DyedNeed> dyed, List<Lot> lots, Schedule schedule, Uses uses, List<Duty> duties) {
 
     /**
      * What may not be planned.
@@ -87,13 +88,14 @@ public record DayPlan(Ask ask, List<Batch> batches, List<Refused> refused, List<
     }
 
     /**
-     * Whether each method names a lot, and all of those are known to have enough for all that is done on them.
+     * Whether each method names its needles, and all lots among those are known to have enough for all that is done on
+     * them.
      *
      * @return false where needles have still to be found
      */
     public boolean hasItsNeedles() {
         return needles.stream().allMatch(need -> need.enough().orElse(false))
-                && needles.stream().mapToInt(need -> need.letters().size()).sum() == batches.size();
+                && needles.stream().mapToInt(need -> need.letters().size()).sum() + dyed.size() == batches.size();
     }
 
     /**

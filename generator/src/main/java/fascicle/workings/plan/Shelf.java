@@ -4,6 +4,7 @@ import fascicle.bath.Magnitude;
 import fascicle.notebook.Dye;
 import fascicle.notebook.Ids;
 import fascicle.notebook.NeedleLot;
+import fascicle.notebook.Noted;
 import fascicle.workings.PartFigures;
 import fascicle.workings.Workings;
 import fascicle.workings.stock.Stocktaking;
@@ -34,6 +35,14 @@ final class Shelf {
     List<LotNeed> needles() {
         return batches.stream().flatMap(batch -> workings.notebook().lots().stream().filter(lot -> isDoneOn(batch, lot)))
                 .distinct().map(this::needles).toList();
+    }
+
+    /** The dyed needles that entries dyed again. */
+    List<DyedNeed> dyed() {
+        return batches.stream().flatMap(batch -> workings.entry(batch.chosen().id()).stream()
+                .flatMap(again -> again.entry().needles().from().stream().map(Noted::value).map(from -> new DyedNeed(
+                        batch.letter(), from, workings.dyedBefore(again).orElse(from), batch.whole().needlesGrams(),
+                        stock.bundle(from).map(bundle -> bundle.remainder().left()).orElse(Magnitude.UNKNOWN))))).toList();
     }
 
     private static boolean isDoneOn(Batch batch, NeedleLot lot) {

@@ -255,9 +255,7 @@ self.fascicleBatch = (function (book) {
     const { bath, vessel } = batch;
     const cm = length => amount(length, 'cm');
     const care = vessel && vessel.care && vessel.care[vessel.strains[doses.strain]];
-    if (care) {
-      said.push(care);
-    }
+    said.push(...[care, doses.over].filter(one => one));
     if (bath.tooWeak) {
       mind('too-weak');
     }
