@@ -10,7 +10,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /**
  * A unit of measure, with its exact size in its dimension's base unit (g, mL, cm, °C, min).
  *
- * <p>Sources: NIST Handbook 44, Appendix C, and NIST SP 811, Appendix B (pound, ounce, inch, US gallon and its parts);
+ * <p>Sources: NIST Handbook 44, Appendix C, and NIST SP 811, Appendix B (pound, ounce, inch, foot, US gallon and its parts);
  * UK Weights and Measures Act 1985 (imperial gallon). The metric cup, tablespoon and teaspoon are the rounded measures
  * that kitchens are sold; a drop is {@code common practice, no source}.
  */
@@ -45,6 +45,7 @@ public enum Unit {
     CENTIMETRE(Dimension.LENGTH, "cm", exactly("1"), "cm, cms, centimetre, centimetres, centimeter, centimeters"),
     METRE(Dimension.LENGTH, "m", exactly("100"), "m, metre, metres, meter, meters"),
     INCH(Dimension.LENGTH, "in", exactly("2.54"), "in, ins, inch, inches, \""),
+    FOOT(Dimension.LENGTH, "ft", exactly("30.48"), "ft, foot, feet"),
 
     CELSIUS(Dimension.TEMPERATURE, "°C", exactly("1"), temperatureNames("c", "celsius") + ", centigrade"),
     FAHRENHEIT(Dimension.TEMPERATURE, "°F", exactly("5").divide(9), temperatureNames("f", "fahrenheit")),
@@ -76,7 +77,7 @@ public enum Unit {
 
     private static final Set<String> SPELLED_OUT =
             Set.of("cup", "pint", "quart", "gallon", "drop", "day", "week");
-    private static final Set<Unit> COUNTED = EnumSet.of(POUND, OUNCE, INCH, DROP);
+    private static final Set<Unit> COUNTED = EnumSet.of(POUND, OUNCE, INCH, FOOT, DROP);
     private static final BigFraction FREEZING_POINT_IN_FAHRENHEIT = BigFraction.of(32);
 
     private final Dimension dimension;
@@ -164,7 +165,7 @@ public enum Unit {
         return this == FAHRENHEIT ? number.add(FREEZING_POINT_IN_FAHRENHEIT) : number;
     }
 
-    /** Whether parts of this unit are spoken of as halves and quarters (cups, spoons, inches) and not as decimals. */
+    /** Whether parts of this unit are spoken of as halves and quarters (cups, spoons, inches, feet) and not as decimals. */
     boolean countedInFractions() {
         return kitchens.size() < Kitchen.values().length || COUNTED.contains(this);
     }

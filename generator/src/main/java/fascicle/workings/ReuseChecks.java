@@ -6,8 +6,11 @@ import fascicle.notebook.Entry;
 import fascicle.notebook.Findings;
 import fascicle.notebook.Ids;
 import fascicle.notebook.Noted;
+import fascicle.notebook.Origin;
+import fascicle.notebook.Part;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -35,6 +38,8 @@ final class ReuseChecks {
                         + "it is, or take “left:” out"));
             }
             bath.reuses().ifPresent(reuses -> {
+                takenOver("dye", bath.dye(), reuses);
+                takenOver("assistants", bath.assistants(), reuses);
                 Entry first = taken.putIfAbsent(Ids.key(reuses.value()), entry);
                 if (first != null) {
                     findings.warning(reuses.place(), "the bath of “" + reuses.written() + "” went to “" + first.id()
@@ -45,6 +50,14 @@ final class ReuseChecks {
                         + "cautions of “" + earlier.id() + "”; share that entry too, or keep this one"));
             });
         }
+    }
+
+    /** A method gives what a fresh bath needs; a bath that stands holds most of it already. */
+    private void takenOver(String key, List<Part> parts, Noted<String> reuses) {
+        parts.stream().findFirst().map(Part::is).filter(is -> is.origin() instanceof Origin.Method).ifPresent(is ->
+                findings.warning(reuses.place(), "this bath stood already, and takes all of “" + key + "” over from the "
+                        + "method, as a fresh one would; write what was added now, or “" + key + ": []” where nothing "
+                        + "was"));
     }
 
     /** The nearest earlier entry of an entry's bath that fewer people may see. */

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -45,6 +46,26 @@ class BeginTest {
                 assertEquals(1, files.count(), kind);
             }
         }
+    }
+
+    /** What its method says in words, its clock says by the hour. */
+    @Test
+    void noDryNeedlesGoOnTheStove() throws IOException {
+        Path notebook = folder.resolve("notebook");
+        Path book = folder.resolve("book");
+        Call.of("begin", notebook).ends(0);
+        Call.of("publish", notebook, "--to", book).ends(0);
+        var page = Jsoup.parse(Files.readString(book.resolve("methods/low-simmer.html")));
+        List<String> steps = page.select(".notes li").eachText();
+        List<String> clock = page.select(".by-clock tbody tr").eachText();
+        assertEquals(List.of("Soak the needles for an hour.", "Dry them for a day; then rinse them."),
+                List.of(steps.get(0), steps.get(4)));
+        assertTrue(steps.get(2).contains("within half an hour, and keep it at 85 °C for an hour"), steps.get(2));
+        assertTrue(steps.get(3).startsWith("Let it cool in the pan overnight."), steps.get(3));
+        assertEquals(List.of("0:00 Needles into the presoak. 1:00", "1:00 Make up the bath. Out of the presoak. Bath on the "
+                        + "stove, needles in. Heat to 85\u202f°C. 0:30", "1:30 Hold at 85\u202f°C. 1:00",
+                "2:30 Heat off. Leave to cool in the bath. overnight", "next morning Out of the bath. Dry. 1 day",
+                "day 3, about 8:00 Rinse. Dry. until dry"), clock);
     }
 
     @Test

@@ -64,7 +64,7 @@ class QuantityTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', value = {
         "45 | MASS | has no unit; write g, kg, mg, lb or oz after the number",
-        "5 | LENGTH | has no unit; write mm, cm, m or in after the number",
+        "5 | LENGTH | has no unit; write mm, cm, m, in or ft after the number",
         "85 | TEMPERATURE | has no unit; write °C or °F after the number",
         "85° | TEMPERATURE | has an unknown unit, “°”; write °C or °F if that is what is meant",
         "5 grms | MASS | has an unknown unit, “grms”; write g if that is what is meant",

@@ -74,6 +74,7 @@ class UnitSizesTest {
         agree(Unit.IMPERIAL_PINT, Imperial.PINT.getConverterTo(millilitre).convert(1.0));
         agree(Unit.IMPERIAL_FLUID_OUNCE, Imperial.FLUID_OUNCE.getConverterTo(millilitre).convert(1.0));
         agree(Unit.INCH, USCustomary.INCH.getConverterTo(centimetre).convert(1.0));
+        agree(Unit.FOOT, USCustomary.FOOT.getConverterTo(centimetre).convert(1.0));
         agree(Unit.METRE, Units.METRE.getConverterTo(centimetre).convert(1.0));
         agree(Unit.MILLIMETRE, MetricPrefix.MILLI(Units.METRE).getConverterTo(centimetre).convert(1.0));
         agree(Unit.SECOND, Units.SECOND.getConverterTo(Units.MINUTE).convert(1.0));

@@ -53,6 +53,16 @@ class HeatFindingsTest {
                 + "sea; check the figure and its unit (the boil at the sea is taken instead)");
     }
 
+    /** 6000 ft are 1828.8 m exactly (NIST SP 811), where cooks' tables let water boil at 201 °F, 94 °C (from memory). */
+    @Test
+    void aHeightInFeetIsThatInMetres() {
+        notebook.with("notebook.yaml", "form: 1\ntitle: Up here\nkitchen: us\nheight: 6000 ft\n");
+        pot("heat: [{to: 98 °C, hold: 1 h}]");
+        found("days/2026-05-09/pot.md:4:13: warning: “98 °C” is hotter than an open pot gets, on the stove or in the oven: "
+                + "water boils at 93.9 °C at the workshop's height of 1829 m; write “to: boil” or a lower temperature, and "
+                + "check whether °F is meant");
+    }
+
     /** About 106 200 Pa at −400 m by the standard atmosphere (ICAO Doc 7488), where water boils at 101.3 °C. */
     @Test
     void belowTheSeaWaterBoilsHotter() {

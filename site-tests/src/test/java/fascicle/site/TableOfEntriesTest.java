@@ -31,8 +31,13 @@ class TableOfEntriesTest {
         Stream.of("id", "tag", "title", "date", "method", "share").forEach(key -> places.put(key, "/" + key));
         Stream.of("lot", "from", "condition", "species", "weight_g", "weighed")
                 .forEach(key -> places.put(key, "/needles/" + key));
-        Stream.of("water_ml", "liquor_ml", "ratio", "vessel", "ph_measured", "ph_estimate", "ph_after_heating")
+        Stream.of("water_ml", "liquor_ml", "ratio", "vessel", "ph_measured", "ph_estimate", "ph_after_heating",
+                        "depth_cm", "filled_percent", "reuses")
                 .forEach(key -> places.put(key, "/bath/" + key));
+        places.put("extract_of_g", "/bath/extract/of_g");
+        places.put("extract_water_ml", "/bath/extract/water_ml");
+        places.put("standing_ml", "/bath/standing/liquor_ml");
+        places.put("presoak_ph_estimate", "/presoak/ph_estimate");
         places.put("presoak_water_ml", "/presoak/water_ml");
         places.put("presoak_liquor_ml", "/presoak/liquor_ml");
         Stream.of("minutes_above_80c", "minutes_total", "peak_c").forEach(key -> places.put(key, "/heat/" + key));

@@ -2,6 +2,7 @@ package fascicle.book.compose;
 
 import fascicle.book.address.Shelf;
 import fascicle.book.caution.CautionWords;
+import fascicle.book.caution.Heed;
 import fascicle.book.figures.Figures;
 import fascicle.book.page.EntryNote;
 import fascicle.book.page.EntryPage;
@@ -22,6 +23,8 @@ import fascicle.workings.EntryWorking;
 import fascicle.workings.Fading;
 import fascicle.workings.PartFigures;
 import fascicle.workings.RubFigures;
+import fascicle.workings.care.Hazard;
+import fascicle.workings.care.Hazards;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -68,11 +71,12 @@ public final class EntryComposer {
         Worked worked = Worked.of(working, materials.acidities());
         Frame frame = ways.frame(ways.allEntries(), entry.called());
         NearbyComposer nearby = new NearbyComposer(materials, ways);
+        List<Hazard> hazards = Hazards.of(materials.care().uses(entry.recipe()));
         return new EntryPage(frame, entry.tag().map(Noted::value), day(entry), outcomes.sentence(entry),
                 outcomes.rest(entry), nearby.again(working), colours.specimens(working),
                 materials.gist().line(working), new DepartureComposer(materials, ways).of(working),
                 new ScalingComposer(materials).of(entry.id(), entry.recipe()),
-                CautionWords.of(materials.care().uses(entry.recipe()), words),
+                CautionWords.of(hazards, words), Heed.of(hazards, words),
                 new PhotographComposer(materials, ways).of(entry), result(working),
                 colours.readings(entry.colour()), needles(working), new RecipeComposer(materials, ways).steps(worked),
                 new ChainComposer(materials, ways).of(working),

@@ -2,6 +2,8 @@ package fascicle.book.compose;
 
 import fascicle.book.address.Leaf;
 import fascicle.book.address.Shelf;
+import fascicle.book.caution.CautionWords;
+import fascicle.book.caution.Heed;
 import fascicle.book.page.Fact;
 import fascicle.book.page.Grid;
 import fascicle.book.page.GroupPage;
@@ -18,6 +20,7 @@ import fascicle.workings.ColourFigures;
 import fascicle.workings.EntryWorking;
 import fascicle.workings.Group;
 import fascicle.workings.MethodWorking;
+import fascicle.workings.care.Hazard;
 import fascicle.workings.clock.Work;
 import fascicle.workings.grid.SampleString;
 import java.util.ArrayList;
@@ -74,11 +77,12 @@ public final class GroupComposer {
         Optional<Scaling> scaling = method.map(found -> found.method())
                 .flatMap(found -> new ScalingComposer(materials).of(found.id(), found.recipe()));
         ThingComposer things = new ThingComposer(materials, ways);
+        List<Hazard> hazards = things.hazards(shelf, leaf.id());
         return new GroupPage(ways.frame(ways.list(shelf), leaf.title()), shelf.kind().word(),
                 many.flatMap(found -> shares.sentence(found.days())),
                 many.filter(found -> !found.entries().isEmpty()).map(found ->
                         ways.lookUp(words.say("look-up.these"), shelf.kind().word(), found.id())),
-                things.cautions(shelf, leaf.id()), things.facts(shelf, leaf.id()),
+                CautionWords.of(hazards, words), Heed.of(hazards, words), things.facts(shelf, leaf.id()),
                 swatch(shelf, leaf), photographs(shelf, leaf), many.flatMap(Group::start).map(this::start),
                 many.map(found -> found.best(BEST)).orElse(List.of()).stream().map(entries::note).toList(),
                 group.map(found -> new PartedComposer(materials, ways).of(shelf, found)).orElse(List.of()),

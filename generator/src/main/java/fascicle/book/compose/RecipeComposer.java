@@ -49,7 +49,7 @@ final class RecipeComposer {
         List<Step> steps = new ArrayList<>();
         recipe.presoak().ifPresent(presoak -> steps.add(presoak(presoak, worked)));
         treatments(steps, recipe.before(), worked.before());
-        add(steps, step("step.bath", bath(worked), parts(worked.bath().parts())));
+        add(steps, step("step.bath", bath(worked), parts(worked.bath().parts(), worked.recipe().bath().reuses().isPresent())));
         add(steps, step("step.heat", heat(worked), List.of()));
         treatments(steps, recipe.after(), worked.after());
         add(steps, step("step.after", facts().span("fact.dry", recipe.dry()).word("fact.rinse", "rinse", recipe.rinse())
@@ -188,11 +188,18 @@ final class RecipeComposer {
     }
 
     private List<Step.PartRow> parts(List<PartFigures> parts) {
-        return parts.stream().map(this::part).toList();
+        return parts(parts, false);
     }
 
-    private Step.PartRow part(PartFigures part) {
+    private List<Step.PartRow> parts(List<PartFigures> parts, boolean reused) {
+        return parts.stream().map(part -> part(part, reused)).toList();
+    }
+
+    private Step.PartRow part(PartFigures part, boolean reused) {
         List<String> remarks = new ArrayList<>();
+        if (reused && part.part().is().origin() instanceof Origin.Method) {
+            remarks.add(words.say("part.on-top"));
+        }
         part.part().at().ifPresent(at -> remarks.add(words.say("part.at", heating.span(at))));
         part.stockPercent().ifPresent(percent ->
                 remarks.add(words.say("part.stock", figures.amount(percent, "percent", false))));

@@ -2,7 +2,6 @@ package fascicle.book.compose;
 
 import fascicle.book.address.Leaf;
 import fascicle.book.address.Shelf;
-import fascicle.book.caution.CautionWords;
 import fascicle.book.figures.Figures;
 import fascicle.book.page.Fact;
 import fascicle.book.page.Link;
@@ -16,6 +15,8 @@ import fascicle.notebook.Note;
 import fascicle.notebook.Notebook;
 import fascicle.notebook.Noted;
 import fascicle.workings.care.Care;
+import fascicle.workings.care.Hazard;
+import fascicle.workings.care.Hazards;
 import java.time.LocalDate;
 import fascicle.workings.stock.Stocktaking;
 import java.util.List;
@@ -51,11 +52,11 @@ final class ThingComposer {
     }
 
     /** What may hurt someone of the thing behind a page: of a method's recipe, or of a dye on the shelf. */
-    List<String> cautions(Shelf shelf, String id) {
+    List<Hazard> hazards(Shelf shelf, String id) {
         return switch (shelf) {
             case METHODS -> notebook.method(id).map(method -> materials.care().uses(method.recipe()))
-                    .map(uses -> CautionWords.of(uses, words)).orElse(List.of());
-            case DYES -> materials.index().dye(id).map(dye -> CautionWords.of(Care.uses(dye), words)).orElse(List.of());
+                    .map(Hazards::of).orElse(List.of());
+            case DYES -> materials.index().dye(id).map(dye -> Hazards.of(Care.uses(dye))).orElse(List.of());
             case DAYS, LOTS, CONDITIONS, FAMILIES, YEARS -> List.of();
         };
     }

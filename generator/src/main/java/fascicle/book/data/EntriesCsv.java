@@ -15,10 +15,13 @@ import fascicle.notebook.Word;
 import fascicle.workings.ColourFigures;
 import fascicle.workings.Difference;
 import fascicle.workings.EntryWorking;
+import fascicle.workings.ExtractFigures;
 import fascicle.workings.Fading;
 import fascicle.workings.PartFigures;
 import fascicle.workings.SoakFigures;
 import fascicle.workings.acidity.Acidities;
+import fascicle.workings.chain.Chains;
+import fascicle.workings.chain.Standing;
 import fascicle.workings.stock.Cost;
 import fascicle.workings.stock.DyedBundle;
 import java.nio.charset.StandardCharsets;
@@ -50,7 +53,7 @@ public final class EntriesCsv {
     private EntriesCsv(Ledger ledger) {
         entry();
         needles();
-        bath(ledger.acidities());
+        bath(ledger.acidities(), ledger.chains());
         colour();
         glass();
         outcome();
@@ -100,24 +103,36 @@ public final class EntriesCsv {
         text("weighed", working -> Optional.of(working.entry().needles().state().word()));
     }
 
-    private void bath(Acidities acidities) {
+    private void bath(Acidities acidities, Chains chains) {
         figure("water_ml", working -> working.bath().waterMl());
         figure("liquor_ml", working -> working.bath().liquorMl());
         figure("ratio", working -> working.bath().ratio());
         noted("vessel", working -> said(working).vessel());
+        figure("depth_cm", working -> working.pot().depthCm());
+        figure("filled_percent", working -> working.pot().filledPercent());
         figure("ph_measured", working -> said(working).ph().map(ph -> OptionalDouble.of(ph.reads().value()))
                 .orElse(OptionalDouble.empty()));
         figure("ph_estimate", working -> acidities.bath(working).cold());
         figure("ph_after_heating", working -> acidities.bath(working).heated());
         parts("dye", working -> working.bath().dye());
         parts("assistants", working -> working.bath().assistants());
+        figure("extract_of_g", working -> extract(working, ExtractFigures::plantGrams));
+        figure("extract_water_ml", working -> extract(working, ExtractFigures::waterMl));
+        noted("reuses", working -> said(working).reuses());
+        figure("standing_ml", working -> figure(chains.standing(working), Standing::liquorMl));
         figure("presoak_water_ml", working -> working.presoak().map(SoakFigures::waterMl)
                 .orElse(OptionalDouble.empty()));
         figure("presoak_liquor_ml", working -> working.presoak().map(SoakFigures::liquorMl)
                 .orElse(OptionalDouble.empty()));
+        figure("presoak_ph_estimate", working -> working.presoak().map(soak -> acidities.presoak(soak).cold())
+                .orElse(OptionalDouble.empty()));
         figure("minutes_above_80c", working -> working.heat().minutesAbove80());
         figure("minutes_total", working -> working.heat().minutesTotal());
         figure("peak_c", working -> working.heat().peak());
+    }
+
+    private static OptionalDouble extract(EntryWorking working, Function<ExtractFigures, OptionalDouble> figure) {
+        return working.bath().extract().map(figure).orElse(OptionalDouble.empty());
     }
 
     private static Bath said(EntryWorking working) {

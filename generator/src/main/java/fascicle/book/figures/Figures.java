@@ -152,7 +152,7 @@ public final class Figures {
     }
 
     /**
-     * A temperature or a length as the maker's own thermometer and rule tell it: in °F or inches where it was written so,
+     * A temperature or a length as the maker's own thermometer and rule tell it: in °F, inches or feet where it was written so,
      * with °C or cm beside it, and else in °C or cm alone.
      *
      * @param quantity a temperature or a length
@@ -162,12 +162,13 @@ public final class Figures {
         if (quantity.unit().dimension() == Dimension.TEMPERATURE) {
             return temperature(quantity.value(), quantity.unit(), quantity.about());
         }
-        if (quantity.unit() != Unit.INCH) {
+        if (quantity.unit() != Unit.INCH && quantity.unit() != Unit.FOOT) {
             return amount(quantity.value(), "cm", quantity.about());
         }
-        String inches = withUnit(Numbers.printFraction(quantity.number()), "inch", quantity.about());
+        String own = withUnit(Numbers.printFraction(quantity.number()),
+                quantity.unit() == Unit.INCH ? "inch" : "foot", quantity.about());
         String metric = withUnit(atMost(quantity.value(), quantity.value() >= 1 ? 1 : 2), "cm", false);
-        return words.say("figure.beside", inches, metric);
+        return words.say("figure.beside", own, metric);
     }
 
     /**

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param departed where it went another way than its method
  * @param scaling the recipe for other weights
  * @param cautions what may hurt someone, gravest first, in sentences
+ * @param heed the gravest of them in a line that leads to them; nothing where there are none
  * @param photographs the photographs its colours were read off
  * @param result what came out
  * @param readings every colour that was kept, compared or not
@@ -33,7 +34,7 @@ import java.util.Optional;
  */
 public record EntryPage(Frame frame, Optional<String> tag, Link day, Optional<Verdict> verdict, String outcome,
         Optional<String> again, List<Specimen> specimens, String gist, Optional<Departed> departed,
-        Optional<Scaling> scaling, List<String> cautions, List<Photograph> photographs, List<Fact> result,
+        Optional<Scaling> scaling, List<String> cautions, Optional<String> heed, List<Photograph> photographs, List<Fact> result,
         List<Fact> readings, List<Fact> needles, List<Step> steps,
         Optional<BathChain> chain, Optional<Plot> heating, Optional<Timetable> clock, List<Fact> later, Optional<Plot> fading,
         List<Markup> notes, Nearby nearby, List<Fact> ties) implements Page {

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param share on how many of its days something worked, in a sentence
  * @param lookUp the way to the look-up with this group chosen
  * @param cautions what may hurt someone, gravest first, in sentences
+ * @param heed the gravest of them in a line that leads to them; nothing where there are none
  * @param facts what is known of the thing itself
  * @param swatch a lot's bare needles
  * @param photographs the photographs a lot's colours were read off
@@ -30,7 +31,7 @@ import java.util.Optional;
  * @param sheaves the entries
  */
 public record GroupPage(Frame frame, String word, Optional<String> share, Optional<Link> lookUp,
-        List<String> cautions, List<Fact> facts, Optional<Markup> swatch, List<Photograph> photographs,
+        List<String> cautions, Optional<String> heed, List<Fact> facts, Optional<Markup> swatch, List<Photograph> photographs,
         Optional<Start> start, List<EntryNote> best, List<Parted> parted, List<Grid> grids, Optional<Colours> colours,
         Optional<Plot> plot, List<Step> steps, Optional<Plot> heating, Optional<Timetable> clock,
         Optional<Scaling> scaling, List<Markup> notes, List<Fact> counts,

@@ -44,6 +44,26 @@ class CautionWordsTest {
         assertFalse(say(new Hazard.Usual(kind, List.of())).get(0).contains("Here"));
     }
 
+    /** What is said of every bath, or with another caution, needs no words of its own at the head of a page. */
+    @ParameterizedTest
+    @EnumSource(Hazard.Kind.class)
+    void aPageThatHasACautionSaysSoAtItsHead(Hazard.Kind kind) {
+        String heed = Heed.of(List.of(new Hazard.Usual(kind, List.of("Brick"))), WORDS).orElseThrow();
+        assertTrue(heed.equals("Caution") || heed.startsWith("Caution: ") && WORDS.keys().contains("heed." + key(kind)), heed);
+        assertEquals(Optional.empty(), Heed.of(List.of(), WORDS));
+    }
+
+    @Test
+    void theHeadOfAPageNamesTheGravestFour() {
+        assertEquals("Caution: hot liquor, “danger” on a pack, powder, acid", Heed.of(List.of(
+                new Hazard.Usual(Hazard.Kind.HOT, List.of()), new Hazard.Usual(Hazard.Kind.HOT_POT, List.of()),
+                new Hazard.OnThePack("Brick", Optional.of("danger"), List.of()),
+                new Hazard.OnThePack("Plum", Optional.of("danger"), List.of()),
+                new Hazard.OnThePack("Ochre", Optional.of("warning"), List.of()),
+                new Hazard.Usual(Hazard.Kind.POWDER, List.of("Brick")), new Hazard.Usual(Hazard.Kind.ACID, List.of("Vinegar")),
+                new Hazard.Usual(Hazard.Kind.IRON, List.of("Iron water"))), WORDS).orElseThrow());
+    }
+
     @Test
     void noSentenceIsKeptThatNoHazardSays() {
         Set<String> left = new TreeSet<>(WORDS.keys().stream().filter(key -> key.startsWith("caution.")).toList());

@@ -65,9 +65,9 @@ class FiguresTest {
         assertEquals("1235\u202fg", figures.weighed(1234.56, OptionalDouble.of(0.1), false));
     }
 
-    /** The factors of NIST SP 811, B.8: (F − 32) / 1.8, and 2.54 cm to the inch. */
+    /** The factors of NIST SP 811, B.8: (F − 32) / 1.8, 2.54 cm to the inch, 30.48 cm to the foot. */
     @Test
-    void whatWasWrittenInFahrenheitOrInchesIsToldSo() throws UnreadableQuantity {
+    void whatWasWrittenInFahrenheitInchesOrFeetIsToldSo() throws UnreadableQuantity {
         assertEquals("190\u202f°F (88\u202f°C)", temperature("190 °F"));
         assertEquals("about 190.5\u202f°F (88\u202f°C)", temperature("about 190.5 F"));
         assertEquals("\u22124\u202f°F (\u221220\u202f°C)", temperature("-4 °F"));
@@ -75,6 +75,7 @@ class FiguresTest {
         assertEquals("3\u202fin (7.6\u202fcm)", length("3 in"));
         assertEquals("about 5 1/2\u202fin (14\u202fcm)", length("about 5 1/2 in"));
         assertEquals("1/4\u202fin (0.64\u202fcm)", length("1/4 in"));
+        assertEquals("1 1/2\u202fft (45.7\u202fcm)", length("1.5 feet"));
         assertEquals("7\u202fcm", length("70 mm"));
     }
 
