@@ -8,6 +8,7 @@ import fascicle.workings.Workings;
 import fascicle.workings.stock.ShelfChecks;
 import fascicle.workings.stock.Stocktaking;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Joins what reading found with what only computing reveals. */
 public final class Proofreading {
@@ -31,7 +32,8 @@ public final class Proofreading {
      */
     public static Proof of(Notebook notebook, List<Finding> read) {
         Workings workings = Workings.of(notebook);
-        Found found = workings.found();
+        Found found = workings.found(read.stream().filter(finding -> finding.level() == Finding.Level.ERROR)
+                .map(finding -> finding.place().file()).collect(Collectors.toSet()));
         Findings all = new Findings();
         all.addAll(read);
         all.addAll(found.findings());
