@@ -5,6 +5,7 @@ import fascicle.notebook.Findings;
 import fascicle.notebook.Notebook;
 import fascicle.workings.Found;
 import fascicle.workings.Workings;
+import fascicle.workings.stock.OverdyeChecks;
 import fascicle.workings.stock.ShelfChecks;
 import fascicle.workings.stock.Stocktaking;
 import java.util.List;
@@ -37,7 +38,9 @@ public final class Proofreading {
         Findings all = new Findings();
         all.addAll(read);
         all.addAll(found.findings());
-        new ShelfChecks(notebook, Stocktaking.of(workings), all).check();
+        Stocktaking stock = Stocktaking.of(workings);
+        new ShelfChecks(notebook, stock, all).check();
+        new OverdyeChecks(workings, stock, all).check();
         return new Proof(found.faulty().isEmpty() ? notebook : notebook.without(found.faulty()), all.sorted());
     }
 }
