@@ -24,6 +24,13 @@ final class DecimalComma {
         return !ONE_SEPARATOR.matcher(figures).matches() || THOUSANDS.matcher(figures).matches();
     }
 
+    /** What is wrong with such a run, as the rest of a sentence that begins with it. */
+    static String problem(String figures) {
+        return GROUPS_AND_DECIMALS.matcher(figures).matches() || GROUPS.matcher(figures).matches()
+                ? "has thousands set apart"
+                : "has a comma or a point that can be read in two ways";
+    }
+
     /** The ways of writing an ambiguous run that leave no doubt, without what nobody can have meant. */
     static String mend(String figures) {
         int last = Math.max(figures.lastIndexOf('.'), figures.lastIndexOf(','));

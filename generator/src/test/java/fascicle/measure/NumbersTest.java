@@ -77,7 +77,8 @@ class NumbersTest {
         "1.234,5 | write 1234.5", "1,234.5 | write 1234.5", "1.234,567 | write 1234.567", "12,345,678.9 | write 12345678.9",
         "1.234.567 | write 1234567", "1,234,567 | write 1234567"})
     void whatHasThousandsIsOfferedAsTheOneNumberItCanBe(String written, String mend) {
-        assertEquals(mend, assertThrows(UnreadableQuantity.class, () -> Numbers.read(written)).mend());
+        UnreadableQuantity refusal = assertThrows(UnreadableQuantity.class, () -> Numbers.read(written));
+        assertEquals("“" + written + "” has thousands set apart; " + mend, refusal.getMessage());
     }
 
     @ParameterizedTest
