@@ -32,9 +32,9 @@ final class Checks {
         methods(shared);
         List<Missing> faulty = new ArrayList<>();
         for (EntryWorking working : workings.entries()) {
-            List<Finding> found = found(working);
-            shared.add(found, working.entry().place());
-            faulty(working.entry(), found).ifPresent(faulty::add);
+            Findings found = found(working);
+            shared.add(found.sorted(), working.entry().place(), followed(working));
+            faulty(working.entry(), found.errorsSince(0)).ifPresent(faulty::add);
         }
         new MeasureChecks(workings.notebook(), findings).check();
         new DateChecks(workings.notebook(), findings).check();
@@ -47,14 +47,21 @@ final class Checks {
         List<Runnable> borrowed = new ArrayList<>();
         for (MethodWorking working : workings.methods()) {
             Place whole = working.method().place();
-            List<Finding> found = found(working);
-            shared.add(found.stream().filter(finding -> !shared.isLent(finding, whole)).toList(), whole);
-            borrowed.add(() -> shared.add(found.stream().filter(finding -> shared.isLent(finding, whole)).toList(), whole));
+            List<Finding> found = found(working).sorted();
+            shared.add(found.stream().filter(finding -> !shared.isLent(finding, whole)).toList(), whole,
+                    List.of());
+            borrowed.add(() -> shared.add(found.stream().filter(finding -> shared.isLent(finding, whole)).toList(), whole,
+                    List.of()));
         }
         borrowed.forEach(Runnable::run);
     }
 
-    private List<Finding> found(MethodWorking working) {
+    private List<Place> followed(EntryWorking working) {
+        return workings.followed(working).stream().flatMap(id -> workings.method(id).stream())
+                .map(method -> method.method().place()).toList();
+    }
+
+    private Findings found(MethodWorking working) {
         Findings findings = new Findings();
         Method method = working.method();
         WorkedRecipe recipe = recipes.ofShown(method);
@@ -67,10 +74,10 @@ final class Checks {
         amounts.weight(method);
         new MixingChecks(findings).check(recipe);
         new GapChecks(unread, findings).check(method, recipe);
-        return findings.sorted();
+        return findings;
     }
 
-    private List<Finding> found(EntryWorking working) {
+    private Findings found(EntryWorking working) {
         Findings findings = new Findings();
         Entry entry = working.entry();
         WorkedRecipe recipe = workings.recipe(working);
@@ -84,14 +91,13 @@ final class Checks {
         new MixingChecks(findings).check(recipe);
         new GapChecks(unread, findings).check(working, recipe);
         new GlassChecks(findings).check(working);
-        return findings.sorted();
+        return findings;
     }
 
     /** An entry that errors keep out, with those errors; of what stands elsewhere it is said where. */
-    private static Optional<Missing> faulty(Entry entry, List<Finding> found) {
-        List<String> why = found.stream().filter(finding -> finding.level() == Finding.Level.ERROR)
-                .map(error -> error.place().file().equals(entry.place().file()) ? error.message()
-                        : error.place() + ": " + error.message()).toList();
+    private static Optional<Missing> faulty(Entry entry, List<Finding> errors) {
+        List<String> why = errors.stream().map(error -> error.place().file().equals(entry.place().file())
+                ? error.message() : error.place() + ": " + error.message()).toList();
         return why.isEmpty() ? Optional.empty()
                 : Optional.of(new Missing(entry.id(), entry.place(), entry.share(), true, why));
     }

@@ -33,11 +33,12 @@ final class SharedFindings {
         this.methods = methods;
     }
 
-    /** A fault at a place, whatever names and figures it is told with. */
-    private record Kind(Place place, Finding.Level level, String words) {
+    /** A fault at a place, whatever names and figures it is told with, and where it is said. */
+    private record Kind(Place place, Place saidAt, Finding.Level level, String words) {
 
-        static Kind of(Finding finding) {
-            return new Kind(finding.place(), finding.level(), NAMES_AND_FIGURES.matcher(finding.message()).replaceAll("…"));
+        static Kind of(Finding finding, Place saidAt) {
+            return new Kind(finding.place(), saidAt, finding.level(),
+                    NAMES_AND_FIGURES.matcher(finding.message()).replaceAll("…"));
         }
     }
 
@@ -46,17 +47,20 @@ final class SharedFindings {
      *
      * @param found what was found
      * @param whole where its entry or method begins
+     * @param followed where the methods begin that it follows
      */
-    void add(List<Finding> found, Place whole) {
-        List<Finding> fresh = found.stream().filter(finding -> !said.contains(Kind.of(finding))).toList();
+    void add(List<Finding> found, Place whole, List<Place> followed) {
+        List<Finding> fresh = found.stream().filter(finding -> !isSaid(finding, followed)).toList();
         for (Finding finding : fresh) {
-            if (isLent(finding, whole)) {
-                findings.addAll(List.of(borrowed(finding, whole)));
-            } else {
-                findings.addAll(List.of(finding));
-                said.add(Kind.of(finding));
-            }
+            boolean lent = isLent(finding, whole);
+            findings.addAll(List.of(lent ? borrowed(finding, whole) : finding));
+            said.add(Kind.of(finding, lent ? whole : finding.place()));
         }
+    }
+
+    private boolean isSaid(Finding finding, List<Place> followed) {
+        return said.contains(Kind.of(finding, finding.place()))
+                || followed.stream().anyMatch(method -> said.contains(Kind.of(finding, method)));
     }
 
     /** Whether something stands in a method's file and was found in another recipe. */

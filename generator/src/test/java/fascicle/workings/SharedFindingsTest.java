@@ -7,6 +7,7 @@ import fascicle.notebook.Missing;
 import fascicle.notebook.WrittenNotebook;
 import fascicle.workings.proof.Proofreading;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -105,11 +106,32 @@ class SharedFindingsTest {
                 + "check the water, the weight of the needles, or the vessel");
     }
 
+    /** 5 g at 1:300 are 1.5 L; the 15 L are those of the second method's 50 g. */
+    @Test
+    void aMethodSpeaksForItsFollowersOfWhatItTakesOver() {
+        method("first", "for: 5 g\nbath: {vessel: pot, ratio: 300}");
+        method("second", "method: first\nfor: 50 g");
+        pot("a", "needles: {weight: 45 g}\nmethod: second");
+        pot("b", "needles: {weight: 4 g}\nmethod: first");
+        found("methods/second.md:2:1: warning: following methods/first.md:3:28: “300” makes 15 L of liquor, which cannot be: "
+                + "“pot” holds 3.563 L to the brim; check the water, the weight of the needles, or the vessel");
+        pot("b", "needles: {weight: 45 g}\nmethod: first");
+        assertEquals(List.of("days/2026-05-09/b.md", "methods/second.md"), proof().findings().stream()
+                .map(finding -> finding.place().file()).toList(), "who follows the first alone has a fault of its own");
+    }
+
     @Test
     void twoFaultsOfOneKindInOneRecipeAreTwo() {
         method("open", "for: 50 g\nbath: {ratio: 60, dye: [{is: brick}], assistants: [{is: salt}]}");
         pot("a", "needles: {weight: 45 g}\nmethod: open");
         assertEquals(2, proof().findings().size(), "neither dye nor salt has an amount");
+    }
+
+    @Test
+    void manyWarningsAreNoErrorOfTheEntry() {
+        pot("a", "needles: {weight: 45 g}\nbath: {water: 1 L, dye: ["
+                + String.join(", ", Collections.nCopies(150, "{is: brick}")) + "]}");
+        assertEquals(List.of(), proof().notebook().missing());
     }
 
     /** The pot holds 1.018 L under 4 cm: π · 9² · 4. */
