@@ -4,6 +4,7 @@ import fascicle.colour.LinearRgb;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -25,6 +26,8 @@ public record Uptake(OptionalDouble percent, OptionalDouble low, OptionalDouble 
         TOO_DARK,
         /** The first glass is too pale to tell by. */
         TOO_PALE,
+        /** The glass of plain water is darker than that of the bath. */
+        DARK_PLAIN_WATER,
         /** The bath has more colour than before. */
         DARKER,
         /** No glass of plain water: a range only. */
@@ -96,6 +99,9 @@ public record Uptake(OptionalDouble percent, OptionalDouble low, OptionalDouble 
         Optional<Channel> chosen = channels(glasses).stream().filter(Channel::tells)
                 .reduce((one, other) -> other.first() > one.first() ? other : one);
         if (chosen.isEmpty()) {
+            if (glasses.plain().filter(plain -> isDarker(plain, glasses.before(), glasses.error())).isPresent()) {
+                return unknown(Why.DARK_PLAIN_WATER);
+            }
             boolean dark = channels(glasses).stream().anyMatch(channel -> channel.first() > DARKEST);
             return unknown(dark ? Why.TOO_DARK : Why.TOO_PALE);
         }
@@ -115,6 +121,14 @@ public record Uptake(OptionalDouble percent, OptionalDouble low, OptionalDouble 
         }
         return remaining > 1 ? unknown(Why.DARKER) : new Uptake(percent(1 - remaining),
                 percent(1 - remaining - margin), percent(1 - remaining + margin), Optional.empty());
+    }
+
+    /** Whether a glass lets less light of every kind through than another, and of some less than errors may tell. */
+    private static boolean isDarker(LinearRgb glass, LinearRgb other, double error) {
+        double[] light = {glass.red(), glass.green(), glass.blue()};
+        double[] others = {other.red(), other.green(), other.blue()};
+        return IntStream.range(0, light.length).allMatch(i -> light[i] <= others[i])
+                && IntStream.range(0, light.length).anyMatch(i -> light[i] * (1 + error) < others[i] * (1 - error));
     }
 
     /** Without plain water, as if it were as bright as white: then the last glass holds the most it can. */

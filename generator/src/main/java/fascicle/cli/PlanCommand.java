@@ -156,8 +156,8 @@ final class PlanCommand implements Callable<Integer> {
             throw new WrongCall("“" + people + "” people cannot be planned for; name 1 to " + MOST_PEOPLE + ".");
         }
         if (vessels.size() > 1 && vessels.size() != wanted.size()) {
-            throw new WrongCall("There are " + wanted.size() + " methods and " + vessels.size()
-                    + " vessels; name one vessel for all, or one for each method.");
+            throw new WrongCall("You name " + counted(wanted.size(), "method") + " and "
+                    + counted(vessels.size(), "vessel") + "; name one vessel for all, or one for each method.");
         }
         List<Ask.Choice> choices = IntStream.range(0, wanted.size())
                 .mapToObj(i -> new Ask.Choice(NamedRecipe.id(sound, wanted.get(i)), vessel(sound, i))).toList();
@@ -165,6 +165,10 @@ final class PlanCommand implements Callable<Integer> {
             throw new WrongCall("A method or entry is named twice; name each once.");
         }
         return new Ask(choices, WeightToDye.grams(each, sound.cover().kitchen()), people, minors, begins());
+    }
+
+    private static String counted(int many, String what) {
+        return many + " " + what + (many == 1 ? "" : "s");
     }
 
     private Optional<Vessel> vessel(Notebook sound, int place) {

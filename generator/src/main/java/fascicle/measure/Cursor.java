@@ -148,7 +148,7 @@ final class Cursor {
 
     private BigFraction decimal(String figures) throws UnreadableQuantity {
         if (DecimalComma.isAmbiguous(figures)) {
-            throw unreadable("has a comma or a point that can be read in two ways", DecimalComma.mend(figures));
+            throw unreadable(DecimalComma.problem(figures), DecimalComma.mend(figures));
         }
         return Numbers.ofDecimal(figures.replace(',', '.'));
     }

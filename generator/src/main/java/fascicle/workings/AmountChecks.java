@@ -28,9 +28,11 @@ final class AmountChecks {
     /** Soaked needles carry their own weight or two of water, and as much again that has not dripped off. */
     private static final double MOST_KEPT_DAMP = 5;
 
+    private final Unread unread;
     private final Findings findings;
 
-    AmountChecks(Findings findings) {
+    AmountChecks(Unread unread, Findings findings) {
+        this.unread = unread;
         this.findings = findings;
     }
 
@@ -102,6 +104,9 @@ final class AmountChecks {
     private void check(Line line, PartFigures figures, Batch batch, boolean amongDyes) {
         line.part().amount().filter(amount -> amount.value().isNothing()).ifPresent(amount -> findings.warning(
                 amount.place(), written(line) + " is nothing; fill in how much it was, or leave the line out"));
+        if (unread.holds(line)) {
+            return;
+        }
         Absurdity.limit(figures, line.thing(), amongDyes).ifPresent(most -> absurd(line, figures, most,
                 most < ALL_OF_IT ? "of a dye" : "of anything but a plant"));
         Absurdity.flood(line, batch, amongDyes).ifPresent(flood -> flood(line, flood));

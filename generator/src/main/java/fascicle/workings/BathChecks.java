@@ -1,5 +1,6 @@
 package fascicle.workings;
 
+import fascicle.bath.Amount;
 import fascicle.bath.Liquor;
 import fascicle.bath.Magnitude;
 import fascicle.measure.Quantity;
@@ -45,7 +46,7 @@ final class BathChecks {
         Bath bath = recipe.bath();
         Place place = bath.water().map(Noted::place).orElse(whole);
         if (worked.bath().liquor().impossible()) {
-            impossible("“" + called + "”", worked.bath().liquor(), place);
+            impossible("“" + called + "”", worked.bath().liquor(), mend(worked.bath(), bath.water()), place);
         } else {
             worked.bath().ratio().value().ifPresent(ratio -> ratio(ratio, worked.bath(), bath.water(), place));
         }
@@ -60,11 +61,19 @@ final class BathChecks {
         bath.ph().ifPresent(this::ph);
     }
 
-    private void impossible(String what, Liquor liquor, Place place) {
+    /** What helps where the liquid parts do not fit into a bath that is filled up to a ratio or a depth. */
+    private static String mend(Mixture bath, Optional<Noted<Water>> water) {
+        boolean stock = bath.mostLiquid().flatMap(line -> Line.amount(line.part()))
+                .filter(Amount.OfStock.class::isInstance).isPresent();
+        boolean depth = water.filter(noted -> noted.value() instanceof Water.ByDepth).isPresent();
+        return (stock ? "use a stronger stock, or " : "use less of them, or ") + (depth ? "deeper water" : "a higher ratio");
+    }
+
+    private void impossible(String what, Liquor liquor, String mend, Place place) {
         if (liquor.total().known()) {
             findings.error(place, "in " + what + " the liquid parts come to "
                     + Say.volume(liquor.liquidParts().orThrow()) + " but the liquor is only "
-                    + Say.volume(liquor.total().orThrow()) + ": use a stronger stock, or a higher ratio");
+                    + Say.volume(liquor.total().orThrow()) + ": " + mend);
         } else {
             findings.error(place, "in " + what + " the liquid parts in g/L alone are more than a litre in every litre "
                     + "of liquor: use a stronger solution, or less of it");
@@ -73,7 +82,7 @@ final class BathChecks {
 
     private void soaks(String what, List<Soak> soaks, Place whole) {
         soaks.stream().map(soak -> soak.mixture().liquor()).filter(Liquor::impossible)
-                .forEach(liquor -> impossible("the " + what, liquor, whole));
+                .forEach(liquor -> impossible("the " + what, liquor, "use less of them", whole));
     }
 
     /** Where another liquid floods the bath, that is said of its amount, and the water is not to blame. */

@@ -5,65 +5,104 @@ import fascicle.notebook.Finding;
 import fascicle.notebook.Findings;
 import fascicle.notebook.Method;
 import fascicle.notebook.Missing;
+import fascicle.notebook.Place;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Asks of a notebook what only its figures can tell. */
 final class Checks {
 
     private final Workings workings;
     private final Recipes recipes;
+    private final Unread unread;
 
-    Checks(Workings workings, Recipes recipes) {
+    Checks(Workings workings, Recipes recipes, Unread unread) {
         this.workings = workings;
         this.recipes = recipes;
+        this.unread = unread;
     }
 
     /** Everything found. */
     Found all() {
         Findings findings = new Findings();
+        SharedFindings shared = new SharedFindings(findings, workings.methods().stream()
+                .map(working -> working.method().place().file()).collect(Collectors.toSet()));
+        methods(shared);
         List<Missing> faulty = new ArrayList<>();
-        BathChecks baths = new BathChecks(findings, workings.notebook().cover());
-        VesselChecks vessels = new VesselChecks(findings);
-        HeatedVesselChecks heated = new HeatedVesselChecks(findings);
-        AmountChecks amounts = new AmountChecks(findings);
-        MixingChecks mixing = new MixingChecks(findings);
-        GlassChecks glasses = new GlassChecks(findings);
-        GapChecks gaps = new GapChecks(recipes, findings);
-        for (MethodWorking working : workings.methods()) {
-            Method method = working.method();
-            WorkedRecipe recipe = recipes.ofShown(method);
-            baths.check(method.called(), method.recipe(), recipe, method.place());
-            vessels.check(method.called(), recipe, method.recipe().bath().water(), recipes.vessel(method.recipe()),
-                    working.pot(), method.place());
-            heated.check(method.called(), method.recipe(), recipes.vessel(method.recipe()), method.place());
-            amounts.check(recipe);
-            amounts.weight(method);
-            mixing.check(recipe);
-            gaps.check(method, recipe);
-        }
         for (EntryWorking working : workings.entries()) {
-            Entry entry = working.entry();
-            WorkedRecipe recipe = workings.recipe(working);
-            int mark = findings.mark();
-            baths.check(entry.called(), entry.recipe(), recipe, entry.place());
-            vessels.check(entry.called(), recipe, entry.recipe().bath().water(), recipes.vessel(entry.recipe()),
-                    working.pot(), entry.place());
-            heated.check(entry.called(), entry.recipe(), recipes.vessel(entry.recipe()), entry.place());
-            amounts.check(recipe);
-            amounts.weight(working);
-            amounts.kept(working);
-            mixing.check(recipe);
-            gaps.check(working, recipe);
-            glasses.check(working);
-            List<String> why = findings.errorsSince(mark).stream().map(Finding::message).toList();
-            if (!why.isEmpty()) {
-                faulty.add(new Missing(entry.id(), entry.place(), entry.share(), true, why));
-            }
+            Findings found = found(working);
+            shared.add(found.sorted(), working.entry().place(), followed(working));
+            faulty(working.entry(), found.errorsSince(0)).ifPresent(faulty::add);
         }
         new MeasureChecks(workings.notebook(), findings).check();
         new DateChecks(workings.notebook(), findings).check();
         new ReuseChecks(workings, findings).check();
         return new Found(findings.sorted(), List.copyOf(faulty));
+    }
+
+    /** What is wrong with methods by themselves comes before what they borrow from one another. */
+    private void methods(SharedFindings shared) {
+        List<Runnable> borrowed = new ArrayList<>();
+        for (MethodWorking working : workings.methods()) {
+            Place whole = working.method().place();
+            List<Finding> found = found(working).sorted();
+            shared.add(found.stream().filter(finding -> !shared.isLent(finding, whole)).toList(), whole,
+                    List.of());
+            borrowed.add(() -> shared.add(found.stream().filter(finding -> shared.isLent(finding, whole)).toList(), whole,
+                    List.of()));
+        }
+        borrowed.forEach(Runnable::run);
+    }
+
+    private List<Place> followed(EntryWorking working) {
+        return workings.followed(working).stream().flatMap(id -> workings.method(id).stream())
+                .map(method -> method.method().place()).toList();
+    }
+
+    private Findings found(MethodWorking working) {
+        Findings findings = new Findings();
+        Method method = working.method();
+        WorkedRecipe recipe = recipes.ofShown(method);
+        new BathChecks(findings, workings.notebook().cover()).check(method.called(), method.recipe(), recipe,
+                method.place());
+        new VesselChecks(unread, findings).check(method.called(), recipe, method.recipe().bath().water(),
+                recipes.vessel(method.recipe()), working.pot(), method.place());
+        new HeatedVesselChecks(findings).check(method.called(), method.recipe(), recipes.vessel(method.recipe()),
+                method.place());
+        AmountChecks amounts = new AmountChecks(unread, findings);
+        amounts.check(recipe);
+        amounts.weight(method);
+        new MixingChecks(findings).check(recipe);
+        new GapChecks(unread, findings).check(method, recipe);
+        return findings;
+    }
+
+    private Findings found(EntryWorking working) {
+        Findings findings = new Findings();
+        Entry entry = working.entry();
+        WorkedRecipe recipe = workings.recipe(working);
+        new BathChecks(findings, workings.notebook().cover()).check(entry.called(), entry.recipe(), recipe, entry.place());
+        new VesselChecks(unread, findings).check(entry.called(), recipe, entry.recipe().bath().water(),
+                recipes.vessel(entry.recipe()), working.pot(), entry.place());
+        new HeatedVesselChecks(findings).check(entry.called(), entry.recipe(), recipes.vessel(entry.recipe()),
+                entry.place());
+        AmountChecks amounts = new AmountChecks(unread, findings);
+        amounts.check(recipe);
+        amounts.weight(working);
+        amounts.kept(working);
+        new MixingChecks(findings).check(recipe);
+        new GapChecks(unread, findings).check(working, recipe);
+        new GlassChecks(findings).check(working);
+        return findings;
+    }
+
+    /** An entry that errors keep out, with those errors; of what stands elsewhere it is said where. */
+    private static Optional<Missing> faulty(Entry entry, List<Finding> errors) {
+        List<String> why = errors.stream().map(error -> error.place().file().equals(entry.place().file())
+                ? error.message() : error.place() + ": " + error.message()).toList();
+        return why.isEmpty() ? Optional.empty()
+                : Optional.of(new Missing(entry.id(), entry.place(), entry.share(), true, why));
     }
 }

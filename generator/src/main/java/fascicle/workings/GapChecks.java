@@ -9,6 +9,7 @@ import fascicle.notebook.Entry;
 import fascicle.notebook.Findings;
 import fascicle.notebook.Ids;
 import fascicle.notebook.Method;
+import fascicle.notebook.NeedleLot;
 import fascicle.notebook.Needles;
 import fascicle.notebook.Noted;
 import fascicle.notebook.Origin;
@@ -25,12 +26,12 @@ import java.util.stream.Stream;
 /** What was left out and is missed: weights, colours, densities. */
 final class GapChecks {
 
-    private final Recipes recipes;
+    private final Unread unread;
     private final Findings findings;
     private final Set<String> withoutDensity = new HashSet<>();
 
-    GapChecks(Recipes recipes, Findings findings) {
-        this.recipes = recipes;
+    GapChecks(Unread unread, Findings findings) {
+        this.unread = unread;
         this.findings = findings;
     }
 
@@ -78,12 +79,15 @@ final class GapChecks {
         if (needles.weight().isPresent()) {
             findings.warning(needles.weight().get().place(), "“" + needles.weight().get().written()
                     + "” is no weight of needles to reckon with; write what they weighed, such as 45 g");
-        } else if (needles.bundles().isPresent()) {
+        } else if (needles.bundles().filter(count -> count.value() <= 0).isPresent()) {
+            findings.warning(needles.bundles().get().place(), "“" + needles.bundles().get().written()
+                    + "” bundles are no needles to reckon with; write how many there were, such as 3, or what they weighed");
+        } else if (needles.bundles().isPresent() && working.needles().lot().map(NeedleLot::place).filter(unread::holds).isEmpty()) {
             String lot = working.needles().lot().map(found -> "“" + found.called() + "”").orElse("the lot");
             findings.warning(needles.bundles().get().place(), "“" + needles.bundles().get().written() + "” bundles have "
                     + "no weight, because " + lot + " does not say what a bundle weighs; add “bundle: {weight: …, "
                     + "counted: …}” there, or the weight here");
-        } else {
+        } else if (needles.bundles().isEmpty()) {
             findings.warning(entry.place(), "“" + entry.called() + "” does not say what its needles weighed; add a weight "
                     + "or a number of bundles under “needles:” (about is welcome)");
         }
@@ -109,7 +113,8 @@ final class GapChecks {
         recipe.lines().forEach(line -> {
             Optional<Amount> amount = Line.amount(line.part());
             Optional<Dye> dye = line.thing().dye();
-            if (dye.isPresent() && line.thing().lacksDensity(amount) && withoutDensity.add(Ids.key(line.thing().id()))) {
+            if (dye.isPresent() && !unread.holds(line) && line.thing().lacksDensity(amount)
+                    && withoutDensity.add(Ids.key(line.thing().id()))) {
                 findings.warning(dye.get().place(), "“" + line.thing().called() + "” is measured by spoons or cups (“"
                         + line.part().amount().map(Noted::written).orElse("") + "”) but nothing says what they weigh; "
                         + "add “level-tsp: {weight: …}” or “density:”, or “form: liquid” if it is one");

@@ -24,6 +24,7 @@ final class GlassChecks {
         working.entry().glass().ifPresent(glass -> {
             left(glass, working);
             darker(glass, working);
+            plain(glass, working);
         });
     }
 
@@ -38,6 +39,15 @@ final class GlassChecks {
                         + working.entry().called() + "” had " + Say.volume(liquor) + " of liquor; check both");
             }
         });
+    }
+
+    private void plain(Glass glass, EntryWorking working) {
+        if (working.uptake().flatMap(Uptake::why).filter(Uptake.Why.DARK_PLAIN_WATER::equals).isPresent()) {
+            glass.plain().ifPresent(plain -> findings.warning(plain.place(), "the glass of plain water is darker than that "
+                    + "of the bath of “" + working.entry().called() + "”, which cannot be in the same light, and no uptake "
+                    + "is reckoned from it; check that “plain” and “before” are not mixed up, or read them again side by "
+                    + "side"));
+        }
     }
 
     private void darker(Glass glass, EntryWorking working) {

@@ -27,8 +27,7 @@ final class HeatedVesselChecks {
     void check(String called, Recipe recipe, Optional<Vessel> vessel, Place whole) {
         vessel.filter(known -> recipe.isHeatedInItsVessel()).ifPresent(known -> known.madeOf()
                 .filter(made -> !made.value().bearsHeat()).ifPresent(made -> {
-                    Place place = recipe.bath().vessel().map(Noted::place)
-                            .filter(own -> own.file().equals(whole.file())).orElse(whole);
+                    Place place = recipe.bath().vessel().map(Noted::place).orElse(whole);
                     findings.warning(place, "the bath of “" + called + "” is heated in “" + known.called() + "”, which is "
                             + made.written() + " (" + made.place() + "): on a stove or in an oven it "
                             + (made.value() == Vessel.Material.PLASTIC ? "softens and drops its hot liquor; "

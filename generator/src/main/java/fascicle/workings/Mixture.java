@@ -119,7 +119,12 @@ record Mixture(Magnitude needles, Magnitude ratio, boolean reused, Magnitude sta
     /** The liquid part of which there is most, and more than water. */
     Optional<Line> mostlyOf() {
         double poured = liquor.water().value().orElse(Double.POSITIVE_INFINITY);
-        return lines().stream().filter(line -> volume(line) > poured).max(Comparator.comparingDouble(this::volume));
+        return mostLiquid().filter(line -> volume(line) > poured);
+    }
+
+    /** The liquid part of which there is most. */
+    Optional<Line> mostLiquid() {
+        return lines().stream().filter(line -> volume(line) > 0).max(Comparator.comparingDouble(this::volume));
     }
 
     private double volume(Line line) {

@@ -12,9 +12,11 @@ import java.util.Optional;
 /** Whether a bath fits its vessel. */
 final class VesselChecks {
 
+    private final Unread unread;
     private final Findings findings;
 
-    VesselChecks(Findings findings) {
+    VesselChecks(Unread unread, Findings findings) {
+        this.unread = unread;
         this.findings = findings;
     }
 
@@ -33,8 +35,7 @@ final class VesselChecks {
         boolean said = water.filter(written -> measures(written, vessel)
                 || runsOver(most(written, worked.bath()), worked.bath().liquor().total(), vessel)).isPresent();
         if (!said && pot.isTooFull()) {
-            Place place = water.map(Noted::place).filter(own -> own.file().equals(whole.file())).orElse(whole);
-            findings.warning(place, "the bath of “" + called + "” fills "
+            findings.warning(water.map(Noted::place).orElse(whole), "the bath of “" + called + "” fills "
                     + Say.figure(pot.filledPercent().orElseThrow()) + " % of the height of “"
                     + vessel.map(Vessel::called).orElseThrow() + "” once the needles are in, more than the "
                     + Say.figure(100 * Pot.FULL) + " % that can be stirred and carried; take a larger vessel, less "
@@ -46,6 +47,9 @@ final class VesselChecks {
     private boolean measures(Noted<Water> water, Optional<Vessel> vessel) {
         if (!(water.value() instanceof Water.ByDepth given)) {
             return false;
+        }
+        if (vessel.isEmpty() && unread.holdsVessels()) {
+            return true;
         }
         if (vessel.flatMap(Vessel::basin).isEmpty()) {
             findings.warning(water.place(), "“depth: " + water.written() + "” tells no volume, because "

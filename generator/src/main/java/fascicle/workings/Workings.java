@@ -13,6 +13,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Everything that is computed from one edition's notebook. */
 public final class Workings {
@@ -269,12 +270,22 @@ public final class Workings {
     }
 
     /**
-     * Asks of the notebook what only its figures can tell.
+     * Asks of a notebook without errors what only its figures can tell.
      *
      * @return what was found
      */
     public Found found() {
-        return new Checks(this, recipes).all();
+        return found(Set.of());
+    }
+
+    /**
+     * Asks of the notebook what only its figures can tell.
+     *
+     * @param unread the files with errors, of which nothing is missed
+     * @return what was found
+     */
+    public Found found(Set<String> unread) {
+        return new Checks(this, recipes, new Unread(unread)).all();
     }
 
     /** An entry's recipe, from which it can be worked out for other needles. */

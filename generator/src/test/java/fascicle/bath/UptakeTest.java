@@ -154,4 +154,18 @@ class UptakeTest {
                     LITRE)) >= uptake.low().orElseThrow() - 1e-9, "whatever the water, it lies in the range");
         }
     }
+
+    @Test
+    void plainWaterDarkerThanTheBathIsNoPlainWater() {
+        assertEquals(Optional.of(Why.DARK_PLAIN_WATER), Uptake.of(seen(0.4, green(0.5), green(0.9)), LITRE, LITRE).why());
+        assertEquals(Optional.of(Why.DARK_PLAIN_WATER), Uptake.of(seen(0, green(0.5), green(0.9)), LITRE, LITRE).why());
+    }
+
+    /** Two readings of the same water differ by their errors, 5 % each; and a bath may let all of one colour through. */
+    @Test
+    void aBathAsPaleAsWaterIsTooPale() {
+        LinearRgb water = new LinearRgb(0.95, 0.95, 0.95);
+        assertEquals(Optional.of(Why.TOO_PALE), Uptake.of(seen(0.9, water, water), LITRE, LITRE).why());
+        assertEquals(Optional.of(Why.TOO_PALE), Uptake.of(seen(0.8, green(0.7), green(0.75)), LITRE, LITRE).why());
+    }
 }

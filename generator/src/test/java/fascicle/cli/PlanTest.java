@@ -275,6 +275,8 @@ class PlanTest {
         plan("2026-05-10-again", "--each", "15g").ends(1).says("cannot be poured anew");
         plan("class-brick", "--each", "15g", "--people", "400", "--vessel", "thimble").ends(2).says("pots, more than 60");
         plan("class-brick", "--each", "100 kg").ends(2).says("pots, more than 60");
+        plan("class-brick", "--each", "15g", "--vessel", "wide-pan", "--vessel", "thimble").ends(2)
+                .says("You name 1 method and 2 vessels; name one vessel for all");
         plan("class-brick", "--each", "9 t").ends(2);
         plan("class-brick", "--each", "2000 kg").ends(2).says("below a ton");
     }

@@ -65,12 +65,20 @@ class NumbersTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "1,500 | write 1500 or 1.500", "12,500 | write 12500 or 12.500", "999,999 | write 999999 or 999.999",
-        "1,234,567 | write 1234567 or 1234.567", "1.234,5 | write 12345 or 1234.5", "1,234.5 | write 12345 or 1234.5",
-        "1.234.567 | write 1234567 or 1234.567"})
+        "1,2,3 | write 123 or 12.3", "1.23,4 | write 1234 or 123.4"})
     void aCommaThatCouldBeEitherIsNeverGuessed(String written, String mend) {
         UnreadableQuantity refusal = assertThrows(UnreadableQuantity.class, () -> Numbers.read(written));
         assertEquals(mend, refusal.mend());
         assertEquals(written, refusal.found());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "1.234,5 | write 1234.5", "1,234.5 | write 1234.5", "1.234,567 | write 1234.567", "12,345,678.9 | write 12345678.9",
+        "1.234.567 | write 1234567", "1,234,567 | write 1234567"})
+    void whatHasThousandsIsOfferedAsTheOneNumberItCanBe(String written, String mend) {
+        UnreadableQuantity refusal = assertThrows(UnreadableQuantity.class, () -> Numbers.read(written));
+        assertEquals("“" + written + "” has thousands set apart; " + mend, refusal.getMessage());
     }
 
     @ParameterizedTest

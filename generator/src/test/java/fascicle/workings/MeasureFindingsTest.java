@@ -119,6 +119,38 @@ class MeasureFindingsTest {
     }
 
     @Test
+    void bundlesOfNothingAndMoreThanAPotTakes() {
+        notebook.with("days/2026-05-09/pot.md", "---\nneedles: {lot: scalded-2025, bundles: 0}\n---\n");
+        found("days/2026-05-09/pot.md:2:39: warning: “0” bundles are no needles to reckon with; write how many there were, such "
+                + "as 3, or what they weighed");
+        notebook.with("days/2026-05-09/pot.md", "---\nneedles: {lot: scalded-2025, bundles: 4000}\n---\n");
+        found("days/2026-05-09/pot.md:2:39: warning: 60 kg of needles is more than 5 kg in one pot; check the figure and its "
+                + "unit");
+        notebook.with("days/2026-05-09/pot.md", "---\nneedles: {lot: scalded-2025, bundles: -3}\n---\n");
+        found("days/2026-05-09/pot.md:2:39: error: “bundles”: “-3” is out of range; expected is a number from 0 to 100000");
+    }
+
+    @Test
+    void aGlassOfPlainWaterDarkerThanTheBath() {
+        pot("water: 1 L", "glass: {plain: {hex: \"#402020\"}, before: {hex: \"#a03020\"}, after: {hex: \"#e8c8c0\"}, left: 1 L}");
+        found("days/2026-05-09/pot.md:4:16: warning: the glass of plain water is darker than that of the bath of “pot”, which "
+                + "cannot be in the same light, and no uptake is reckoned from it; check that “plain” and “before” are not "
+                + "mixed up, or read them again side by side");
+    }
+
+    /** A German degree is 17.848 mg/L, so that 57 are above 1000 mg/L and 56 below. */
+    @Test
+    void alkalinityInDegrees() {
+        cover("water: {alkalinity: 57 °dH}");
+        found("notebook.yaml:4:21: warning: “alkalinity: 57 °dH” is more than the 1000 mg/L that one expects at most of water "
+                + "from a tap or a well; check the figure and its unit");
+        cover("water: {alkalinity: 56 dH}");
+        found();
+        cover("water: {alkalinity: 1001 ppm}");
+        assertEquals(1, notebook.read().findings().size() + Workings.of(notebook.read().notebook()).found().findings().size());
+    }
+
+    @Test
     void amountsOfNothing() {
         pot("water: 3 L, dye: [{is: brick, amount: 0 % owf}], assistants: [{is: salt, amount: 0 g}, {is: salt, amount: 0 tsp}]");
         found("days/2026-05-09/pot.md:3:46: warning: “0 % owf” of Brick is nothing; fill in how much it was, or leave the "

@@ -44,7 +44,7 @@ final class CoverReader {
                 fields.kitchen(), fields.word("kitchen", Kitchen.class).isPresent(),
                 fields.read("balance", Scalar.some(Scalar.quantity(Dimension.MASS), "is no step of a scale; write the "
                         + "smallest one it shows, such as 0.1 g")),
-                water.flatMap(map -> map.read("alkalinity", Scalar.MILLIGRAMS_PER_LITRE)),
+                water.flatMap(map -> map.read("alkalinity", Scalar.ALKALINITY)),
                 water.flatMap(map -> map.read("ph", Scalar.number(0, 14))),
                 fields.read("height", Scalar.HEIGHT),
                 fields.read("currency", CoverReader::currency).map(Noted::value),

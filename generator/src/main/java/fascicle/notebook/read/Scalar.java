@@ -18,8 +18,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Makes something of a plain value.
@@ -87,10 +85,10 @@ interface Scalar<T> {
     Scalar<Double> RATIO = (text, kitchen) -> within(text, text.replaceFirst("^1\\s*:\\s*", ""), 0.01, 100_000);
 
     /** A density. */
-    Scalar<Double> DENSITY = (text, kitchen) -> withUnit(text, "g/mL", 0.01, 30);
+    Scalar<Double> DENSITY = FixedUnit.DENSITY;
 
-    /** A concentration in milligrams to the litre. */
-    Scalar<Double> MILLIGRAMS_PER_LITRE = (text, kitchen) -> withUnit(text, "mg/L", 0, 100_000);
+    /** An alkalinity, mg/L as calcium carbonate. */
+    Scalar<Double> ALKALINITY = FixedUnit.ALKALINITY;
 
     /** A height above the sea in metres; below zero for a place that lies lower. */
     Scalar<Double> HEIGHT = (text, kitchen) -> {
@@ -172,7 +170,8 @@ interface Scalar<T> {
         };
     }
 
-    private static double within(String written, String figure, double least, double most) throws Unreadable {
+    /** A number within bounds that is part of what was written. */
+    static double within(String written, String figure, double least, double most) throws Unreadable {
         double number;
         try {
             boolean negative = figure.startsWith("-") || figure.startsWith("−");
@@ -188,19 +187,12 @@ interface Scalar<T> {
         return number;
     }
 
-    private static double withUnit(String text, String unit, double least, double most) throws Unreadable {
-        Matcher matcher = Pattern.compile("(.*?)\\s*" + unit, Pattern.CASE_INSENSITIVE).matcher(text);
-        if (!matcher.matches()) {
-            throw new Unreadable("“" + shortened(text) + "” lacks its unit; write it in " + unit);
-        }
-        return within(text, matcher.group(1), least, most);
-    }
-
     private static String bound(double bound) {
         return bound == StrictMath.rint(bound) ? String.valueOf((long) bound) : String.valueOf(bound);
     }
 
-    private static String shortened(String text) {
+    /** A text as it is quoted. */
+    static String shortened(String text) {
         return text.codePointCount(0, text.length()) <= 60 ? text
                 : text.substring(0, text.offsetByCodePoints(0, 57)) + "…";
     }

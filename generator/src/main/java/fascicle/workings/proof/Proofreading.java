@@ -5,9 +5,11 @@ import fascicle.notebook.Findings;
 import fascicle.notebook.Notebook;
 import fascicle.workings.Found;
 import fascicle.workings.Workings;
+import fascicle.workings.stock.OverdyeChecks;
 import fascicle.workings.stock.ShelfChecks;
 import fascicle.workings.stock.Stocktaking;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Joins what reading found with what only computing reveals. */
 public final class Proofreading {
@@ -31,11 +33,14 @@ public final class Proofreading {
      */
     public static Proof of(Notebook notebook, List<Finding> read) {
         Workings workings = Workings.of(notebook);
-        Found found = workings.found();
+        Found found = workings.found(read.stream().filter(finding -> finding.level() == Finding.Level.ERROR)
+                .map(finding -> finding.place().file()).collect(Collectors.toSet()));
         Findings all = new Findings();
         all.addAll(read);
         all.addAll(found.findings());
-        new ShelfChecks(notebook, Stocktaking.of(workings), all).check();
+        Stocktaking stock = Stocktaking.of(workings);
+        new ShelfChecks(notebook, stock, all).check();
+        new OverdyeChecks(workings, stock, all).check();
         return new Proof(found.faulty().isEmpty() ? notebook : notebook.without(found.faulty()), all.sorted());
     }
 }
