@@ -78,7 +78,9 @@ public final class PlannedBatchWords {
 
     private String made(Solution solution) {
         OptionalDouble step = measuring.balance();
-        return words.say("plan.solution", solution.part().called(), figures.amount(solution.weighing(step), "g", false),
+        return words.say("plan.solution",
+                Additions.named(solution.part().called(), solution.part().part(), words),
+                figures.amount(solution.weighing(step), "g", false),
                 figures.amount(solution.making(step), "ml", false), Figures.atMost(solution.percent(), 1),
                 figures.amount(solution.millilitres(), "ml", false));
     }

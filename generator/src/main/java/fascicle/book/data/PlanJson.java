@@ -117,6 +117,7 @@ public final class PlanJson {
 
     private void solution(Solution solution) {
         json.text("is", solution.part().is());
+        BatchJson.when(json, solution.part().part());
         json.figure("g", OptionalDouble.of(solution.grams()));
         json.figure("percent", OptionalDouble.of(solution.percent()));
         json.figure("ml", OptionalDouble.of(solution.millilitres()));
