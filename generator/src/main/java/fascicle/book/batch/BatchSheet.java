@@ -55,6 +55,15 @@ public record BatchSheet(List<Bath> baths) {
             Optional<String> written) {
 
         /**
+         * Whether it is shared out to several pots.
+         *
+         * @return false where there is one pot, where all pots have one bath together, or where nothing is known
+         */
+        public boolean isShared() {
+            return !whole.isEmpty() && !each.equals(whole);
+        }
+
+        /**
          * What is told of it.
          *
          * @param words the book's words

@@ -73,8 +73,8 @@ public final class BatchWords {
             return row.told(words).stream().findFirst().orElseGet(() -> words.say("table.unknown"));
         }
         String whole = String.join(words.say("pieces"), row.whole());
-        return row.each().equals(row.whole()) ? whole
-                : words.say("batch.per-pot", whole, String.join(words.say("pieces"), row.each()));
+        return !row.isShared() ? whole : words.say("batch.per-pot", whole,
+                words.say("batch.each-pot", String.join(words.say("pieces"), row.each())));
     }
 
     /**
