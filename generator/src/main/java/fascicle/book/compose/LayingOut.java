@@ -49,7 +49,8 @@ final class LayingOut {
         vessels();
         plan.batches().forEach(this::bin);
         things();
-        say("lay-out.tags", plan.bundles());
+        say("lay-out.tags", plan.batches().stream().flatMap(batch -> batch.groups().stream())
+                .mapToInt(PotGroup::tags).sum());
         gear();
         return List.copyOf(lines);
     }

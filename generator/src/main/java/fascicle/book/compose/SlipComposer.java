@@ -72,7 +72,8 @@ final class SlipComposer {
     }
 
     private List<String> tags(PotGroup group) {
-        return Collections.nCopies(StrictMath.max(1, group.bundles()),
-                figures.amount(plan.ask().gramsEach(), "g", false));
+        String bundle = figures.amount(plan.ask().gramsEach(), "g", false);
+        return group.bundles() > 0 ? Collections.nCopies(group.bundles(), bundle) : List.of(words.say("slip.part-of-bundle",
+                figures.amount(group.scaled().needlesGrams(), "g", false), bundle));
     }
 }
