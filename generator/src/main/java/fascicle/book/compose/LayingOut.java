@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** What to lay out for a planned day, line by line ({@code common practice, no source}). */
@@ -59,17 +60,46 @@ final class LayingOut {
         say("lay-out.needles", plan.bundles(), figures.amount(plan.ask().gramsEach(), "g", false),
                 figures.amount(plan.needlesGrams(), "g", false));
         plan.needles().forEach(this::lot);
-        if (plan.hasItsNeedles()) {
-            return;
+        plan.needles().stream().filter(need -> !need.enough().orElse(false)).forEach(this::instead);
+        if (!plan.withoutLot().isEmpty()) {
+            toFind(plan.withoutLot());
         }
-        List<String> enough = plan.lots().stream().filter(lot -> lot.has(plan.needlesGrams()).orElse(false))
-                .filter(this::isAlike)
-                .map(lot -> words.say("lay-out.lot", lot.lot().called(), grams(lot.left()))).toList();
+    }
+
+    /** Lots for methods that name none. */
+    private void toFind(List<Batch> batches) {
+        double grams = batches.size() * plan.ask().gramsOfMethod();
+        String whom = batches.size() == plan.batches().size() ? words.say("lay-out.everyone")
+                : methods(batches.stream().map(Batch::letter).toList(), grams);
+        String enough = lots(grams, lot -> true);
         if (enough.isEmpty()) {
-            say("lay-out.no-lot");
+            say("lay-out.no-lot", whom);
         } else {
-            say("lay-out.lots", String.join(words.say("pieces"), enough));
+            say("lay-out.lots", whom, enough);
         }
+    }
+
+    /** Lots in the stead of one that is not known to have enough: of its condition, since another takes dye otherwise. */
+    private void instead(LotNeed need) {
+        Optional<String> condition = condition(need.lot());
+        String whom = methods(need.letters(), need.grams());
+        String enough = lots(need.grams(), lot -> condition.isEmpty() || condition.equals(condition(lot)));
+        if (!enough.isEmpty()) {
+            say(condition.isEmpty() ? "lay-out.other-lots" : "lay-out.lots-alike", whom, enough);
+        } else {
+            say(condition.isEmpty() ? "lay-out.no-other-lot" : "lay-out.no-lot-alike", whom);
+        }
+    }
+
+    private String methods(List<String> letters, double grams) {
+        return words.say("lay-out.for-methods", String.join(words.say("pieces"), letters),
+                figures.amount(grams, "g", false));
+    }
+
+    private String lots(double grams, Predicate<NeedleLot> suits) {
+        return plan.lots().stream().filter(lot -> plan.spares(lot, grams).orElse(false) && suits.test(lot.lot()))
+                .map(lot -> words.say("lay-out.lot", lot.lot().called(), grams(lot.left())))
+                .collect(Collectors.joining(words.say("pieces")));
     }
 
     /** A lot that entries were done on, or that methods are for. */
@@ -78,12 +108,6 @@ final class LayingOut {
                 .orElse("lay-out.own-lot-unknown");
         say(key, String.join(words.say("pieces"), need.letters()), need.lot().called(),
                 figures.amount(need.grams(), "g", false), grams(need.left()));
-    }
-
-    /** Of the same condition as the lots that recipes were done on; another condition takes dye otherwise. */
-    private boolean isAlike(DayPlan.Lot other) {
-        return plan.needles().stream().map(LotNeed::lot).map(LayingOut::condition)
-                .allMatch(own -> own.isEmpty() || own.equals(condition(other.lot())));
     }
 
     private static Optional<String> condition(NeedleLot lot) {

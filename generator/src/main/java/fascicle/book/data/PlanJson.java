@@ -74,7 +74,7 @@ public final class PlanJson {
             json.items("lots", plan.lots(), lot -> {
                 json.text("id", lot.lot().id());
                 json.figure("left_g", lot.left().value());
-                json.maybe("enough", lot.has(plan.needlesGrams()));
+                json.maybe("enough", plan.spares(lot, plan.withoutLot().size() * plan.ask().gramsOfMethod()));
             });
             json.items("clock", plan.schedule().due(), this::due);
             json.items("together", plan.schedule().together(), two -> {

@@ -91,9 +91,21 @@ public record DayPlan(Ask ask, List<Batch> batches, List<Refused> refused, List<
      *
      * @return false where needles have still to be found
      */
-    public boolean hasItsNeedles() {
-        return needles.stream().allMatch(need -> need.enough().orElse(false))
-                && needles.stream().mapToInt(need -> need.letters().size()).sum() == batches.size();
+    public List<Batch> withoutLot() {
+        List<String> named = needles.stream().flatMap(need -> need.letters().stream()).toList();
+        return batches.stream().filter(batch -> !named.contains(batch.letter())).toList();
+    }
+
+    /**
+     * Whether a lot alone has so much more than is done on it anyhow.
+     *
+     * @param lot any lot
+     * @param grams of dry needles, beside what methods that name the lot take of it
+     * @return nothing where it is not known what is left of it
+     */
+    public Optional<Boolean> spares(Lot lot, double grams) {
+        return lot.has(grams + needles.stream().filter(need -> need.lot().equals(lot.lot()))
+                .mapToDouble(LotNeed::grams).sum());
     }
 
     /**
