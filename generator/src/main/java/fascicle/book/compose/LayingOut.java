@@ -49,6 +49,7 @@ final class LayingOut {
         needles();
         vessels();
         plan.batches().forEach(this::bin);
+        plan.batches().forEach(this::strainer);
         things();
         say("lay-out.tags", plan.batches().stream().flatMap(batch -> batch.groups().stream())
                 .mapToInt(PotGroup::tags).sum());
@@ -144,6 +145,13 @@ final class LayingOut {
         StepNames names = StepNames.of(batch.whole(), words);
         treatments(batch, names.before(), Scaled::before);
         treatments(batch, names.after(), Scaled::after);
+    }
+
+    /** What a plant is drawn out in and strained into. */
+    private void strainer(Batch batch) {
+        batch.whole().extract().ifPresent(plant -> lines.add(figures.amount(plant.waterMl(), "ml", plant.about())
+                .map(holds -> words.say("lay-out.strainer-for", batch.chosen().called(), holds))
+                .orElseGet(() -> words.say("lay-out.strainer", batch.chosen().called()))));
     }
 
     private void treatments(Batch batch, List<String> names, Function<Scaled, List<SoakFigures>> baths) {
