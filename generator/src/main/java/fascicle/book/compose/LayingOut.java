@@ -194,6 +194,8 @@ final class LayingOut {
         }
         if (powders) {
             say("lay-out.mask");
+        } else if (plan.ask().isClass() && plan.uses().dyeLeftOpen()) {
+            say("lay-out.teachers-mask");
         }
         if (plan.uses().hot()) {
             say("lay-out.stove");

@@ -48,17 +48,20 @@ final class SlipComposer {
 
     private SlipPage.Slip slip(Batch batch, PotGroup group, String pot) {
         return new SlipPage.Slip(words.say("plan.lettered", pot, batch.chosen().called()), potLine.ofOne(group),
-                baths(batch, group), words.say(plan.ask().minors() ? "slip.defer-minors" : "slip.defer"),
+                baths(batch, group), said(batch).atThePot(group.scaled()), words.say(plan.ask().minors() ? "slip.defer-minors" : "slip.defer"),
                 hours.of(pot), CautionWords.of(batch.uses(), words), tags(group));
     }
 
     /** What goes into one pot, bath by bath; a dye that is left open has a line to write it on. */
     private List<SlipPage.Bath> baths(Batch batch, PotGroup group) {
-        PlannedBatchWords said = new PlannedBatchWords(batch, measuring, words);
-        return said.sheet(group.scaled()).baths().stream().map(bath -> new SlipPage.Bath(
+        return said(batch).sheet(group.scaled()).baths().stream().map(bath -> new SlipPage.Bath(
                 bath.title().orElseGet(() -> words.say("step.bath")),
-                Stream.of(bath.poured().stream().map(said::line), drawn(group, bath), dyeToWrite(batch, bath))
+                Stream.of(bath.poured().stream().map(said(batch)::line), drawn(group, bath), dyeToWrite(batch, bath))
                         .flatMap(lines -> lines).toList())).toList();
+    }
+
+    private PlannedBatchWords said(Batch batch) {
+        return new PlannedBatchWords(batch, plan.ask().isClass(), measuring, words);
     }
 
     private Stream<String> drawn(PotGroup group, BatchSheet.Bath bath) {

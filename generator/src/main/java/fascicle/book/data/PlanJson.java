@@ -112,7 +112,7 @@ public final class PlanJson {
             json.text("as_written", still.part().asWritten());
             json.text("why", still.why().name().toLowerCase(Locale.ROOT));
         });
-        json.texts("remarks", new PlannedBatchWords(batch, measuring, words).remarks());
+        json.texts("remarks", new PlannedBatchWords(batch, plan.ask().isClass(), measuring, words).remarks());
     }
 
     private void solution(Solution solution) {
