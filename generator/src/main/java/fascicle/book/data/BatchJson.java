@@ -4,6 +4,7 @@ import fascicle.bath.Stock;
 import fascicle.bath.StockToMake;
 import fascicle.book.batch.Additions;
 import fascicle.measure.Scoops;
+import fascicle.notebook.Noted;
 import fascicle.notebook.Part;
 import fascicle.workings.Measuring;
 import fascicle.workings.PartFigures;

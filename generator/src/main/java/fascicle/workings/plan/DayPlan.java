@@ -87,9 +87,9 @@ public record DayPlan(Ask ask, List<Batch> batches, List<Refused> refused, List<
     }
 
     /**
-     * Whether each method names a lot, and all of those are known to have enough for all that is done on them.
+     * The methods that name no needle lot, so that their needles have still to be found.
      *
-     * @return false where needles have still to be found
+     * @return none where each names one
      */
     public List<Batch> withoutLot() {
         List<String> named = needles.stream().flatMap(need -> need.letters().stream()).toList();
