@@ -1,20 +1,15 @@
 package fascicle.book.compose;
 
-import fascicle.bath.Magnitude;
 import fascicle.book.batch.StepNames;
 import fascicle.book.figures.Figures;
 import fascicle.book.words.Words;
 import fascicle.notebook.Dye;
-import fascicle.notebook.Ids;
-import fascicle.notebook.NeedleLot;
-import fascicle.notebook.Noted;
 import fascicle.notebook.Vessel;
 import fascicle.workings.Measuring;
 import fascicle.workings.Scaled;
 import fascicle.workings.SoakFigures;
 import fascicle.workings.plan.Batch;
 import fascicle.workings.plan.DayPlan;
-import fascicle.workings.plan.LotNeed;
 import fascicle.workings.plan.Need;
 import fascicle.workings.plan.PotGroup;
 import java.util.ArrayList;
@@ -23,7 +18,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** What to lay out for a planned day, line by line ({@code common practice, no source}). */
@@ -46,7 +40,7 @@ final class LayingOut {
         if (plan.batches().isEmpty()) {
             return List.of();
         }
-        needles();
+        lines.addAll(new NeedlesLaidOut(plan, words).lines());
         vessels();
         plan.batches().forEach(this::bin);
         plan.batches().forEach(this::strainer);
@@ -55,68 +49,6 @@ final class LayingOut {
                 .mapToInt(PotGroup::tags).sum());
         gear();
         return List.copyOf(lines);
-    }
-
-    private void needles() {
-        say("lay-out.needles", plan.bundles(), figures.amount(plan.ask().gramsEach(), "g", false),
-                figures.amount(plan.needlesGrams(), "g", false));
-        plan.needles().forEach(this::lot);
-        plan.needles().stream().filter(need -> !need.enough().orElse(false)).forEach(this::instead);
-        if (!plan.withoutLot().isEmpty()) {
-            toFind(plan.withoutLot());
-        }
-    }
-
-    /** Lots for methods that name none. */
-    private void toFind(List<Batch> batches) {
-        double grams = batches.size() * plan.ask().gramsOfMethod();
-        String whom = batches.size() == plan.batches().size() ? words.say("lay-out.everyone")
-                : methods(batches.stream().map(Batch::letter).toList(), grams);
-        String enough = lots(grams, lot -> true);
-        if (enough.isEmpty()) {
-            say("lay-out.no-lot", whom);
-        } else {
-            say("lay-out.lots", whom, enough);
-        }
-    }
-
-    /** Lots in the stead of one that is not known to have enough: of its condition, since another takes dye otherwise. */
-    private void instead(LotNeed need) {
-        Optional<String> condition = condition(need.lot());
-        String whom = methods(need.letters(), need.grams());
-        String enough = lots(need.grams(), lot -> condition.isEmpty() || condition.equals(condition(lot)));
-        if (!enough.isEmpty()) {
-            say(condition.isEmpty() ? "lay-out.other-lots" : "lay-out.lots-alike", whom, enough);
-        } else {
-            say(condition.isEmpty() ? "lay-out.no-other-lot" : "lay-out.no-lot-alike", whom);
-        }
-    }
-
-    private String methods(List<String> letters, double grams) {
-        return words.say("lay-out.for-methods", String.join(words.say("pieces"), letters),
-                figures.amount(grams, "g", false));
-    }
-
-    private String lots(double grams, Predicate<NeedleLot> suits) {
-        return plan.lots().stream().filter(lot -> plan.spares(lot, grams).orElse(false) && suits.test(lot.lot()))
-                .map(lot -> words.say("lay-out.lot", lot.lot().called(), grams(lot.left())))
-                .collect(Collectors.joining(words.say("pieces")));
-    }
-
-    /** A lot that entries were done on, or that methods are for. */
-    private void lot(LotNeed need) {
-        String key = need.enough().map(enough -> enough ? "lay-out.own-lot" : "lay-out.own-lot-short")
-                .orElse("lay-out.own-lot-unknown");
-        say(key, String.join(words.say("pieces"), need.letters()), need.lot().called(),
-                figures.amount(need.grams(), "g", false), grams(need.left()));
-    }
-
-    private static Optional<String> condition(NeedleLot lot) {
-        return lot.condition().map(Noted::value).map(Ids::key);
-    }
-
-    private String grams(Magnitude left) {
-        return figures.amount(left.value(), "g", left.about()).orElse("");
     }
 
     /** Vessels by how many are wanted; a notebook has each once. */
