@@ -144,6 +144,15 @@ class AtThePotTest {
         assertFalse(alone.contains("The teacher") || alone.contains("for the teacher"), alone);
     }
 
+    @Test
+    void aMordantAloneLeavesNoDyeOpen() throws IOException {
+        notebook.with("dyes/alum.md", "---\ntitle: Alum\nkind: mordant\nform: crystals\nmetal: aluminium\nlabel: {says: []}\n"
+                + "---\n");
+        method("mordant", "before: [{as: mordant, water: 2 L, with: [{is: alum, amount: 10 % owf}]}]\n");
+        assertFalse(said("mordant", "--each", "15g", "--people", "4").contains("No dye is named"), "there is no dyebath");
+        assertFalse(sheet("slip.html", "mordant", "--each", "15g", "--people", "4").text().contains("Dye: ____"));
+    }
+
     /** 62 mL and 2 mL of room to a gram, and 8313 mL in the pan: 200 g take two, 100 g in each. */
     @Test
     void aPartedBundleIsWeighedByItsParts() throws IOException {
@@ -206,6 +215,13 @@ class AtThePotTest {
         JsonNode single = JsonMapper.shared().readTree(
                 Call.of("scale", notebook.folder(), "split", "--needles", "50g", "--json").ends(0).out());
         assertEquals(0, single.get("each_pot").size(), "one pot has the totals");
+    }
+
+    @Test
+    void cautionsAreReadBeforeAnythingIsWeighed() throws IOException {
+        inTwoPours();
+        List<String> headings = sheet("plan.html", "late", "--each", "25g", "--people", "2").select("h2").eachText();
+        assertEquals(List.of("Lay out", "Caution", "Weigh and measure"), headings.subList(0, 3));
     }
 
     @Test

@@ -69,7 +69,7 @@ public final class PlannedBatchWords {
      */
     public List<String> remarks() {
         BatchWords said = new BatchWords(parts, words);
-        Stream<String> open = batch.chosen().leavesDyeOpen()
+        Stream<String> open = batch.uses().dyeLeftOpen()
                 ? Stream.of(words.say(forClass ? "plan.dye-open-in-class" : "plan.dye-open")) : Stream.empty();
         Stream<String> made = batch.solutions().stream().map(this::made);
         Stream<String> less = batch.solutions().isEmpty() ? Stream.empty() : Stream.of(words.say("plan.solutions-bring"));

@@ -70,7 +70,7 @@ final class SlipComposer {
     }
 
     private Stream<String> dyeToWrite(Batch batch, BatchSheet.Bath bath) {
-        return bath.title().isEmpty() && batch.chosen().leavesDyeOpen()
+        return bath.title().isEmpty() && batch.uses().dyeLeftOpen()
                 ? Stream.of(words.say(plan.ask().isClass() ? "slip.dye-solution" : "slip.dye")) : Stream.empty();
     }
 

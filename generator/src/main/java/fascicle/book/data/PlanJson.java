@@ -95,7 +95,7 @@ public final class PlanJson {
         json.text("letter", batch.letter());
         json.text("of", batch.chosen().id());
         json.text("title", batch.chosen().called());
-        json.yes("dye_left_open", batch.chosen().leavesDyeOpen());
+        json.yes("dye_left_open", batch.uses().dyeLeftOpen());
         json.count("pots", batch.whole().pots());
         json.text("larger_vessel", batch.larger().map(Vessel::id));
         BatchJson quantities = new BatchJson(json, measuring, batch::strength);
