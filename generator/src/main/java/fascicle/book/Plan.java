@@ -144,11 +144,22 @@ public final class Plan {
     }
 
     private String need(PlanPage.Need need) {
-        String unknown = words.say("table.unknown");
-        String line = need.left().equals(unknown) ? words.say("plan.need-alone", need.thing(), need.needed())
-                : need.after().equals(unknown) ? words.say("plan.need-and-left", need.thing(), need.needed(), need.left())
-                        : words.say("plan.need-in-a-line", need.thing(), need.needed(), need.left(), need.after());
-        return line + need.tooLittle().map(said -> words.say("pieces") + said).orElse("");
+        List<String> said = new ArrayList<>();
+        said.add(said(need.needed(), "plan.need", "plan.need-unknown"));
+        said.add(said(need.left(), "plan.there-is", "plan.there-is-unknown"));
+        if (!isUnknown(need.after())) {
+            said.add(words.say("plan.left-after", need.after()));
+        }
+        need.tooLittle().ifPresent(said::add);
+        return words.say("plan.amount", need.thing(), String.join(words.say("pieces"), said));
+    }
+
+    private String said(String amount, String known, String unknown) {
+        return isUnknown(amount) ? words.say(unknown) : words.say(known, amount);
+    }
+
+    private boolean isUnknown(String amount) {
+        return amount.equals(words.say("table.unknown"));
     }
 
     private static byte[] utf8(String text) {

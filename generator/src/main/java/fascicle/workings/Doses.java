@@ -4,6 +4,7 @@ import fascicle.bath.Batch;
 import fascicle.bath.Dose;
 import fascicle.bath.Magnitude;
 import fascicle.measure.Quantity;
+import fascicle.notebook.Part;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -39,6 +40,7 @@ public record Doses(Magnitude ratio, Magnitude standing, boolean reused, boolean
     /**
      * One part.
      *
+     * @param part the line of the recipe
      * @param called the thing's title
      * @param written the amount as written
      * @param dose how much of it goes with what
@@ -47,7 +49,7 @@ public record Doses(Magnitude ratio, Magnitude standing, boolean reused, boolean
      * @param bySpoon whether the maker measured it in spoons or cups
      * @param dissolves whether it is a dry thing of which a solution can be made
      */
-    public record Portion(String called, Optional<String> written, Dose dose, boolean spooned,
+    public record Portion(Part part, String called, Optional<String> written, Dose dose, boolean spooned,
             OptionalDouble stockPercent, boolean bySpoon, boolean dissolves) {}
 
     /**
@@ -93,7 +95,7 @@ public record Doses(Magnitude ratio, Magnitude standing, boolean reused, boolean
 
     private static Portion portion(Line line) {
         PartFigures figures = line.beside(new Batch(Magnitude.UNKNOWN, Magnitude.UNKNOWN));
-        return new Portion(figures.called(), figures.asWritten(), line.dose(), figures.spooned(), figures.stockPercent(),
-                figures.bySpoon(), figures.dissolves());
+        return new Portion(line.part(), figures.called(), figures.asWritten(), line.dose(), figures.spooned(),
+                figures.stockPercent(), figures.bySpoon(), figures.dissolves());
     }
 }

@@ -101,6 +101,30 @@ public record Scaled(String of, double needlesGrams, OptionalDouble liquorMl, Op
     }
 
     /**
+     * The dyebath of one pot, where the batch is shared out to several. What needles are soaked, treated and finished
+     * with is one for all pots, and is not told of a single one.
+     *
+     * @return an equal share of the needles, the liquor and what goes into it, without other baths; the same dyebath
+     *     where there is one pot, or nobody knows how many
+     */
+    public Scaled ofOnePot() {
+        int shares = pots.orElse(1);
+        return new Scaled(of, needlesGrams / shares, share(liquorMl, shares), share(waterMl, shares), ratio, about, vessel,
+                vesselId, pots.isPresent() ? OptionalInt.of(1) : pots, filled, reused,
+                standingMl.over(Magnitude.of(shares)), shares(dye, shares), shares(assistants, shares),
+                extract.map(plant -> new ExtractFigures(share(plant.plantGrams(), shares), share(plant.waterMl(), shares),
+                        plant.about())), Optional.empty(), List.of(), List.of(), List.of(), List.of());
+    }
+
+    private static List<PartFigures> shares(List<PartFigures> parts, int shares) {
+        return parts.stream().map(part -> part.sharedBy(shares)).toList();
+    }
+
+    private static OptionalDouble share(OptionalDouble whole, int shares) {
+        return whole.isPresent() ? OptionalDouble.of(whole.getAsDouble() / shares) : whole;
+    }
+
+    /**
      * Everything in the bath but water.
      *
      * @return dyes, then assistants

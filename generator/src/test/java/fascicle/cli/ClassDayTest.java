@@ -114,7 +114,7 @@ class ClassDayTest {
         method("rain", rest);
         String told = said("blue", "rain", "--each", "15g", "--people", "8");
         assertTrue(told.contains("A, B from Plenty: 240 g of dry needles, but only 180 g left"), told);
-        assertTrue(told.contains("No lot of that condition is known to have enough for everyone"), told);
+        assertTrue(told.contains("No other lot is known to have enough for A, B (240 g); mix lots"), told);
         JsonNode needles = planned("blue", "rain", "--each", "15g", "--people", "8").get("needles");
         assertEquals(1, needles.size());
         assertEquals("[\"A\",\"B\"]", needles.get(0).get("for").toString());
@@ -123,6 +123,34 @@ class ClassDayTest {
         assertFalse(needles.get(0).get("enough").asBoolean());
         assertTrue(said("blue", "rain", "--each", "10g", "--people", "8")
                 .contains("A, B from Plenty: 160 g of dry needles, 180 g left"));
+    }
+
+    private static final String RAIN = "bath: {vessel: wide-pan, water: 2 L, dye: [{is: rain-blue, amount: 20 mL}]}\n";
+
+    /** 120 g for blue are Plenty's own; the 120 g for rain are not there beside them, but in Another of 130 g. */
+    @Test
+    void onlyNeedlesThatNoMethodNamesAreLookedFor() {
+        notebook.with("needles/another.md", "---\ntitle: Another\nweight: 130 g\ngathered: 2026-01-01\n---\n");
+        method("blue", "needles: {lot: plenty}\n" + RAIN);
+        method("rain", RAIN);
+        String told = said("blue", "rain", "--each", "15g", "--people", "8");
+        assertTrue(told.contains("A from Plenty: 120 g of dry needles, 180 g left"), told);
+        assertTrue(told.contains("Lots with enough for B (120 g): Another (130 g left)\n"), told);
+        assertTrue(said("rain", "--each", "25g", "--people", "8").contains("No lot is known to have enough for everyone; mix lots"),
+                "and of no condition, since none was asked for");
+    }
+
+    /** Scalded needles take dye otherwise than fallen ones: 100 g scalded are not replaced by 300 g fallen. */
+    @Test
+    void aLotIsReplacedByItsLike() {
+        notebook.with("needles/few.md", "---\ntitle: Few\ncondition: scalded\nweight: 100 g\ngathered: 2026-01-01\n---\n")
+                .with("needles/many.md", "---\ntitle: Many\ncondition: fallen\nweight: 300 g\ngathered: 2026-01-01\n---\n");
+        method("blue", "needles: {lot: few}\n" + RAIN);
+        assertTrue(said("blue", "--each", "15g", "--people", "8")
+                .contains("No other lot of the same condition is known to have enough for A (120 g)"));
+        notebook.with("needles/like.md", "---\ntitle: Like\ncondition: scalded\nweight: 120 g\ngathered: 2026-01-01\n---\n");
+        assertTrue(said("blue", "--each", "15g", "--people", "8")
+                .contains("Other lots of the same condition with enough for A (120 g): Like (120 g left)\n"));
     }
 
     @Test

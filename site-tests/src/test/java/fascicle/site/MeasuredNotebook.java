@@ -48,7 +48,7 @@ final class MeasuredNotebook {
                       vessel: pan
                       depth: 4 cm
                       dye: [{is: rust, amount: 1 1/2 tsp}, {is: rust, amount: 0.7 % owf}, {is: husks, amount: about 80 g}]
-                      assistants: [{is: table-salt, amount: 1/4 cup}, {is: vinegar, amount: 2 tbsp}, {is: vinegar, amount: a splash}, {is: wine, amount: 40 g}]
+                      assistants: [{is: table-salt, amount: 1/4 cup}, {is: vinegar, amount: 2 tbsp}, {is: vinegar, amount: 1 tbsp, at: 30 min}, {is: vinegar, amount: a splash, at: overnight}, {is: wine, amount: 40 g}]
                     after: [{as: mordant, water: 1 L}, {water: 700 mL}, {water: 1.2 L, with: [{is: vinegar, amount: 1 tbsp}]}]
                     finish: [{is: vinegar, amount: 1 tsp}]
                     ---

@@ -46,13 +46,22 @@ public record BatchSheet(List<Bath> baths) {
      *
      * @param kind what it is
      * @param part the line of the recipe that it comes from; nothing for water and the like
-     * @param thing what is measured out
+     * @param thing what is measured out, and when, where it is added later
      * @param whole how much of it for the whole batch, each way to measure it by itself; none where unknown
      * @param each how much of it for each pot, where there are several; the same as {@code whole} where there is one
      * @param written the maker's words, where that is all there is
      */
     public record Row(Kind kind, Optional<Part> part, String thing, List<String> whole, List<String> each,
             Optional<String> written) {
+
+        /**
+         * Whether it is shared out to several pots.
+         *
+         * @return false where there is one pot, where all pots have one bath together, or where nothing is known
+         */
+        public boolean isShared() {
+            return !whole.isEmpty() && !each.equals(whole);
+        }
 
         /**
          * What is told of it.

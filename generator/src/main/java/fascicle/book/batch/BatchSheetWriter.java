@@ -80,7 +80,8 @@ final class BatchSheetWriter {
     }
 
     private BatchSheet.Row part(PartFigures part, int shares) {
-        return new BatchSheet.Row(BatchSheet.Kind.POURED, Optional.of(part.part()), part.called(), parts.ways(part),
+        return new BatchSheet.Row(BatchSheet.Kind.POURED, Optional.of(part.part()),
+                Additions.named(part.called(), part.part(), words), parts.ways(part),
                 parts.ways(part.sharedBy(shares)), part.asWritten());
     }
 }

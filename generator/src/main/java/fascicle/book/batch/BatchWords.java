@@ -75,8 +75,8 @@ public final class BatchWords {
             return row.told(words).stream().findFirst().orElseGet(() -> words.say("table.unknown"));
         }
         String whole = String.join(words.say("pieces"), row.whole());
-        return row.each().equals(row.whole()) ? whole
-                : words.say("batch.per-pot", whole, String.join(words.say("pieces"), row.each()));
+        return !row.isShared() ? whole : words.say("batch.per-pot", whole,
+                words.say("batch.each-pot", String.join(words.say("pieces"), row.each())));
     }
 
     /**
@@ -90,13 +90,33 @@ public final class BatchWords {
         scaled.remarks().forEach(remark -> said.add(said(remark)));
         said.addAll(ofBaths(scaled));
         Stream<PartFigures> ofOnePot = scaled.parts().stream().map(part -> part.sharedBy(scaled.pots().orElse(1)));
-        Stream.concat(scaled.everything().stream(), ofOnePot).flatMap(part -> parts.toMake(part).stream())
-                .mapToDouble(stock -> stock.percent()).distinct().sorted()
-                .forEach(percent -> said.add(parts.making(percent)));
+        stocks(Stream.concat(scaled.everything().stream(), ofOnePot)).forEach(percent -> said.add(parts.making(percent)));
         if (scaled.everything().stream().anyMatch(PartFigures::spooned)) {
             said.add(words.say("batch.spoons-wander"));
         }
         return List.copyOf(said);
+    }
+
+    /**
+     * What whoever makes up a pot must know: not what was settled when the day was planned, nor what the rows say.
+     *
+     * @param pot the quantities of one pot
+     * @return a sentence for each such remark, and how its stock solutions are made
+     */
+    public List<String> atThePot(Scaled pot) {
+        return Stream.concat(pot.remarks().stream().filter(remark -> !isSettled(remark)).map(this::said),
+                stocks(pot.everything().stream()).map(parts::makingAtThePot)).toList();
+    }
+
+    /** Paler or not, and why there are no figures: that is weighed when a batch is planned. */
+    private static boolean isSettled(BatchRemark remark) {
+        return remark instanceof BatchRemark.Paler || remark instanceof BatchRemark.Unmeasured
+                || remark instanceof BatchRemark.NoLiquor;
+    }
+
+    /** The strengths of the stocks that the balance asks for. */
+    private Stream<Double> stocks(Stream<PartFigures> of) {
+        return of.flatMap(part -> parts.toMake(part).stream()).map(stock -> stock.percent()).distinct().sorted();
     }
 
     /** Why a bath beside the dyebath is not worked out, and how what is drawn out belongs to the rest. */

@@ -85,8 +85,17 @@ public final class PartWords {
 
     /** How a stock of a strength is made: as much of the thing as the balance tells. */
     String making(double percent) {
+        return making("batch.make-stock", percent);
+    }
+
+    /** The same in fewer words, for a slip that lies by the pot. */
+    String makingAtThePot(double percent) {
+        return making("slip.make-stock", percent);
+    }
+
+    private String making(String key, double percent) {
         double step = measuring.balance().orElseThrow();
-        return words.say("batch.make-stock", Figures.atMost(percent, 2),
+        return words.say(key, Figures.atMost(percent, 2),
                 figures.amount(StockToMake.weighGrams(step), "g", false),
                 figures.amount(StockToMake.fillMillilitres(percent, step), "ml", false));
     }

@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 public final class PlannedBatchWords {
 
     private final Batch batch;
+    private final boolean forClass;
     private final Measuring measuring;
     private final PartWords parts;
     private final Words words;
@@ -25,11 +26,13 @@ public final class PlannedBatchWords {
      * Words for a batch of a plan.
      *
      * @param batch the batch
+     * @param forClass whether others than the maker handle it
      * @param measuring what is measured with
      * @param words the book's words
      */
-    public PlannedBatchWords(Batch batch, Measuring measuring, Words words) {
+    public PlannedBatchWords(Batch batch, boolean forClass, Measuring measuring, Words words) {
         this.batch = batch;
+        this.forClass = forClass;
         this.measuring = measuring;
         this.parts = new PartWords(measuring, batch::strength, words);
         this.words = words;
@@ -66,7 +69,8 @@ public final class PlannedBatchWords {
      */
     public List<String> remarks() {
         BatchWords said = new BatchWords(parts, words);
-        Stream<String> open = batch.chosen().leavesDyeOpen() ? Stream.of(words.say("plan.dye-open")) : Stream.empty();
+        Stream<String> open = batch.uses().dyeLeftOpen()
+                ? Stream.of(words.say(forClass ? "plan.dye-open-in-class" : "plan.dye-open")) : Stream.empty();
         Stream<String> made = batch.solutions().stream().map(this::made);
         Stream<String> less = batch.solutions().isEmpty() ? Stream.empty() : Stream.of(words.say("plan.solutions-bring"));
         Stream<String> over = batch.isOverfull() ? Stream.of(words.say("plan.overfull")) : Stream.empty();
@@ -76,9 +80,22 @@ public final class PlannedBatchWords {
         return Stream.of(open, made, less, over, dry, ofPots).flatMap(sentences -> sentences).toList();
     }
 
+    /**
+     * What whoever stands at one of the pots must know, and cannot see in its quantities.
+     *
+     * @param pot the quantities of that pot
+     * @return sentences: on stock solutions and their water, and on what does not fit or cannot be right
+     */
+    public List<String> atThePot(Scaled pot) {
+        Stream<String> less = batch.solutions().isEmpty() ? Stream.empty() : Stream.of(words.say("slip.solutions-bring"));
+        return Stream.concat(less, new BatchWords(parts, words).atThePot(batch.besideSolutions(pot)).stream()).toList();
+    }
+
     private String made(Solution solution) {
         OptionalDouble step = measuring.balance();
-        return words.say("plan.solution", solution.part().called(), figures.amount(solution.weighing(step), "g", false),
+        return words.say("plan.solution",
+                Additions.named(solution.part().called(), solution.part().part(), words),
+                figures.amount(solution.weighing(step), "g", false),
                 figures.amount(solution.making(step), "ml", false), Figures.atMost(solution.percent(), 1),
                 figures.amount(solution.millilitres(), "ml", false));
     }

@@ -1,21 +1,15 @@
 package fascicle.book.compose;
 
-import fascicle.bath.Magnitude;
 import fascicle.book.batch.StepNames;
 import fascicle.book.figures.Figures;
 import fascicle.book.words.Words;
 import fascicle.notebook.Dye;
-import fascicle.notebook.Ids;
-import fascicle.notebook.NeedleLot;
-import fascicle.notebook.Noted;
 import fascicle.notebook.Vessel;
 import fascicle.workings.Measuring;
 import fascicle.workings.Scaled;
 import fascicle.workings.SoakFigures;
 import fascicle.workings.plan.Batch;
 import fascicle.workings.plan.DayPlan;
-import fascicle.workings.plan.DyedNeed;
-import fascicle.workings.plan.LotNeed;
 import fascicle.workings.plan.Need;
 import fascicle.workings.plan.PotGroup;
 import java.util.ArrayList;
@@ -46,60 +40,15 @@ final class LayingOut {
         if (plan.batches().isEmpty()) {
             return List.of();
         }
-        needles();
+        lines.addAll(new NeedlesLaidOut(plan, words).lines());
         vessels();
         plan.batches().forEach(this::bin);
+        plan.batches().forEach(this::strainer);
         things();
-        say("lay-out.tags", plan.bundles());
+        say("lay-out.tags", plan.batches().stream().flatMap(batch -> batch.groups().stream())
+                .mapToInt(PotGroup::tags).sum());
         gear();
         return List.copyOf(lines);
-    }
-
-    private void needles() {
-        say("lay-out.needles", plan.bundles(), figures.amount(plan.ask().gramsEach(), "g", false),
-                figures.amount(plan.needlesGrams(), "g", false));
-        plan.needles().forEach(this::lot);
-        plan.dyed().forEach(this::dyed);
-        if (plan.hasItsNeedles()) {
-            return;
-        }
-        List<String> enough = plan.lots().stream().filter(lot -> lot.has(plan.needlesGrams()).orElse(false))
-                .filter(this::isAlike)
-                .map(lot -> words.say("lay-out.lot", lot.lot().called(), grams(lot.left()))).toList();
-        if (enough.isEmpty()) {
-            say("lay-out.no-lot");
-        } else {
-            say("lay-out.lots", String.join(words.say("pieces"), enough));
-        }
-    }
-
-    /** A lot that entries were done on, or that methods are for. */
-    private void lot(LotNeed need) {
-        String key = need.enough().map(enough -> enough ? "lay-out.own-lot" : "lay-out.own-lot-short")
-                .orElse("lay-out.own-lot-unknown");
-        say(key, String.join(words.say("pieces"), need.letters()), need.lot().called(),
-                figures.amount(need.grams(), "g", false), grams(need.left()));
-    }
-
-    /** What an entry that dyed over another colour is done on. */
-    private void dyed(DyedNeed need) {
-        boolean enough = need.left().known() && need.left().orThrow() >= need.grams();
-        say(enough ? "lay-out.dyed" : need.left().known() ? "lay-out.dyed-short" : "lay-out.dyed-unknown", need.letter(), need.called(),
-                figures.amount(need.grams(), "g", false), grams(need.left()));
-    }
-
-    /** Of the same condition as the lots that recipes were done on; another condition takes dye otherwise. */
-    private boolean isAlike(DayPlan.Lot other) {
-        return plan.needles().stream().map(LotNeed::lot).map(LayingOut::condition)
-                .allMatch(own -> own.isEmpty() || own.equals(condition(other.lot())));
-    }
-
-    private static Optional<String> condition(NeedleLot lot) {
-        return lot.condition().map(Noted::value).map(Ids::key);
-    }
-
-    private String grams(Magnitude left) {
-        return figures.amount(left.value(), "g", left.about()).orElse("");
     }
 
     /** Vessels by how many are wanted; a notebook has each once. */
@@ -129,6 +78,13 @@ final class LayingOut {
         StepNames names = StepNames.of(batch.whole(), words);
         treatments(batch, names.before(), Scaled::before);
         treatments(batch, names.after(), Scaled::after);
+    }
+
+    /** What a plant is drawn out in and strained into. */
+    private void strainer(Batch batch) {
+        batch.whole().extract().ifPresent(plant -> lines.add(figures.amount(plant.waterMl(), "ml", plant.about())
+                .map(holds -> words.say("lay-out.strainer-for", batch.chosen().called(), holds))
+                .orElseGet(() -> words.say("lay-out.strainer", batch.chosen().called()))));
     }
 
     private void treatments(Batch batch, List<String> names, Function<Scaled, List<SoakFigures>> baths) {
@@ -171,6 +127,8 @@ final class LayingOut {
         }
         if (powders) {
             say("lay-out.mask");
+        } else if (plan.ask().isClass() && plan.uses().dyeLeftOpen()) {
+            say("lay-out.teachers-mask");
         }
         if (plan.uses().hot()) {
             say("lay-out.stove");

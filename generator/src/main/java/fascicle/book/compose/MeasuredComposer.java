@@ -48,7 +48,7 @@ final class MeasuredComposer {
                         figures.amount(group.scaled().needlesGrams(), "g", false)));
             });
         }
-        PlannedBatchWords said = new PlannedBatchWords(batch, measuring, words);
+        PlannedBatchWords said = new PlannedBatchWords(batch, plan.ask().isClass(), measuring, words);
         return new PlanPage.Measured(words.say("plan.lettered", batch.letter(), batch.chosen().called()), pots(batch),
                 titles, rows(columns.stream().map(column -> said.sheet(column).lines()).toList()), said.remarks(),
                 steps(batch));

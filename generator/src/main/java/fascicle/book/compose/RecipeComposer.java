@@ -1,6 +1,7 @@
 package fascicle.book.compose;
 
 import fascicle.book.address.Shelf;
+import fascicle.book.batch.Additions;
 import fascicle.book.batch.StepNames;
 import fascicle.book.caution.CautionWords;
 import fascicle.book.figures.Figures;
@@ -200,7 +201,7 @@ final class RecipeComposer {
         if (reused && part.part().is().origin() instanceof Origin.Method) {
             remarks.add(words.say("part.on-top"));
         }
-        part.part().at().ifPresent(at -> remarks.add(words.say("part.at", heating.span(at))));
+        Additions.when(part.part(), words).ifPresent(remarks::add);
         part.stockPercent().ifPresent(percent ->
                 remarks.add(words.say("part.stock", figures.amount(percent, "percent", false))));
         if (part.spooned()) {

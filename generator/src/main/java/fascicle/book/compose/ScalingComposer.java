@@ -80,6 +80,12 @@ final class ScalingComposer {
     private Stream<Scaling.Row> rows(List<List<BatchSheet.Line>> sheets) {
         return IntStream.range(0, sheets.get(0).size())
                 .mapToObj(line -> new Scaling.Row(sheets.get(0).get(line).thing(words),
-                        sheets.stream().map(sheet -> sheet.get(line).row().told(words)).toList()));
+                        sheets.stream().map(sheet -> told(sheet.get(line).row())).toList()));
+    }
+
+    /** The whole, and where that is shared out, what each pot gets of it: nobody divides by the stove. */
+    private List<String> told(BatchSheet.Row row) {
+        return row.isShared() ? Stream.concat(row.whole().stream(), Stream.of(words.say("batch.each-pot",
+                String.join(words.say("pieces"), row.each())))).toList() : row.told(words);
     }
 }

@@ -69,7 +69,7 @@ final class SheetComposer {
         String needed = amount(need.needed(), measured).or(() -> amount(need.grams(), Dimension.MASS))
                 .or(() -> amount(need.millilitres(), Dimension.VOLUME)).orElse(unknown);
         String left = need.supply().flatMap(supply -> amount(supply.remainder().left(), measured)
-                .or(() -> amount(supply.remainder().atMost(), measured).map(most -> words.say("shelf.at-most", most))))
+                .or(() -> amount(supply.remainder().atMost(), measured).map(most -> words.say("plan.at-most", most))))
                 .orElse(unknown);
         return new PlanPage.Need(need.called(), needed, left, amount(need.after(), measured).orElse(unknown),
                 need.isShort() ? Optional.of(words.say("plan.too-little")) : Optional.empty());

@@ -48,17 +48,20 @@ final class SlipComposer {
 
     private SlipPage.Slip slip(Batch batch, PotGroup group, String pot) {
         return new SlipPage.Slip(words.say("plan.lettered", pot, batch.chosen().called()), potLine.ofOne(group),
-                baths(batch, group), words.say(plan.ask().minors() ? "slip.defer-minors" : "slip.defer"),
+                baths(batch, group), said(batch).atThePot(group.scaled()), words.say(plan.ask().minors() ? "slip.defer-minors" : "slip.defer"),
                 hours.of(pot), CautionWords.of(batch.uses(), words), tags(group));
     }
 
     /** What goes into one pot, bath by bath; a dye that is left open has a line to write it on. */
     private List<SlipPage.Bath> baths(Batch batch, PotGroup group) {
-        PlannedBatchWords said = new PlannedBatchWords(batch, measuring, words);
-        return said.sheet(group.scaled()).baths().stream().map(bath -> new SlipPage.Bath(
+        return said(batch).sheet(group.scaled()).baths().stream().map(bath -> new SlipPage.Bath(
                 bath.title().orElseGet(() -> words.say("step.bath")),
-                Stream.of(bath.poured().stream().map(said::line), drawn(group, bath), dyeToWrite(batch, bath))
+                Stream.of(bath.poured().stream().map(said(batch)::line), drawn(group, bath), dyeToWrite(batch, bath))
                         .flatMap(lines -> lines).toList())).toList();
+    }
+
+    private PlannedBatchWords said(Batch batch) {
+        return new PlannedBatchWords(batch, plan.ask().isClass(), measuring, words);
     }
 
     private Stream<String> drawn(PotGroup group, BatchSheet.Bath bath) {
@@ -67,12 +70,13 @@ final class SlipComposer {
     }
 
     private Stream<String> dyeToWrite(Batch batch, BatchSheet.Bath bath) {
-        return bath.title().isEmpty() && batch.chosen().leavesDyeOpen()
+        return bath.title().isEmpty() && batch.uses().dyeLeftOpen()
                 ? Stream.of(words.say(plan.ask().isClass() ? "slip.dye-solution" : "slip.dye")) : Stream.empty();
     }
 
     private List<String> tags(PotGroup group) {
-        return Collections.nCopies(StrictMath.max(1, group.bundles()),
-                figures.amount(plan.ask().gramsEach(), "g", false));
+        String bundle = figures.amount(plan.ask().gramsEach(), "g", false);
+        return group.bundles() > 0 ? Collections.nCopies(group.bundles(), bundle) : List.of(words.say("slip.part-of-bundle",
+                figures.amount(group.scaled().needlesGrams(), "g", false), bundle));
     }
 }

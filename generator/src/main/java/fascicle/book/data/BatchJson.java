@@ -2,7 +2,9 @@ package fascicle.book.data;
 
 import fascicle.bath.Stock;
 import fascicle.bath.StockToMake;
+import fascicle.book.batch.Additions;
 import fascicle.measure.Scoops;
+import fascicle.notebook.Noted;
 import fascicle.notebook.Part;
 import fascicle.workings.Measuring;
 import fascicle.workings.PartFigures;
@@ -77,6 +79,7 @@ final class BatchJson {
         json.figure("g", part.grams());
         json.figure("ml", part.ml());
         json.text("by", part.by().name().toLowerCase(Locale.ROOT));
+        when(json, part.part());
         json.yes("about", part.isRough());
         json.text("spoons", scoops.map(Scoops::text));
         json.figure("spoons_error_percent", scoops.stream().mapToDouble(Scoops::errorPercent).findFirst());
@@ -90,6 +93,12 @@ final class BatchJson {
         } else {
             json.unknown("stock");
         }
+    }
+
+    /** When a part is added: as written, and in minutes where it has such; neither where it is in from the start. */
+    static void when(Json json, Part part) {
+        json.text("at", part.at().map(Noted::written));
+        json.figure("at_minutes", Additions.minutes(part));
     }
 
     private void stock(OptionalDouble percent, OptionalDouble millilitres, boolean toMake) {

@@ -1,5 +1,6 @@
 package fascicle.book.data;
 
+import fascicle.book.batch.Additions;
 import fascicle.book.batch.StepNames;
 import fascicle.book.figures.Figures;
 import fascicle.book.words.Words;
@@ -98,6 +99,9 @@ public final class DosesJson {
     private void portions(String name, List<Doses.Portion> portions, boolean bathKnown) {
         json.items(name, portions, portion -> {
             json.text("called", portion.called());
+            if (portion.part().at().isPresent()) {
+                json.text("row", Additions.named(portion.called(), portion.part(), words));
+            }
             json.text("by", portion.dose().follows().name().toLowerCase(Locale.ROOT));
             json.exact("g", portion.dose().grams());
             json.exact("ml", portion.dose().millilitres());

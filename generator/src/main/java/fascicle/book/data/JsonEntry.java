@@ -151,6 +151,7 @@ final class JsonEntry {
             json.figure("owf_percent", part.owfPercent());
             json.figure("g_per_l", part.gramsPerLitre());
             json.text("by", part.by().name().toLowerCase(Locale.ROOT));
+            BatchJson.when(json, part.part());
             json.yes("about", part.isRough());
         });
     }

@@ -80,7 +80,7 @@ public final class PlanJson {
             json.items("lots", plan.lots(), lot -> {
                 json.text("id", lot.lot().id());
                 json.figure("left_g", lot.left().value());
-                json.maybe("enough", lot.has(plan.needlesGrams()));
+                json.maybe("enough", plan.spares(lot, plan.withoutLot().size() * plan.ask().gramsOfMethod()));
             });
             json.items("clock", plan.schedule().due(), this::due);
             json.items("together", plan.schedule().together(), two -> {
@@ -101,7 +101,7 @@ public final class PlanJson {
         json.text("letter", batch.letter());
         json.text("of", batch.chosen().id());
         json.text("title", batch.chosen().called());
-        json.yes("dye_left_open", batch.chosen().leavesDyeOpen());
+        json.yes("dye_left_open", batch.uses().dyeLeftOpen());
         json.count("pots", batch.whole().pots());
         json.text("larger_vessel", batch.larger().map(Vessel::id));
         BatchJson quantities = new BatchJson(json, measuring, batch::strength);
@@ -118,11 +118,12 @@ public final class PlanJson {
             json.text("as_written", still.part().asWritten());
             json.text("why", still.why().name().toLowerCase(Locale.ROOT));
         });
-        json.texts("remarks", new PlannedBatchWords(batch, measuring, words).remarks());
+        json.texts("remarks", new PlannedBatchWords(batch, plan.ask().isClass(), measuring, words).remarks());
     }
 
     private void solution(Solution solution) {
         json.text("is", solution.part().is());
+        BatchJson.when(json, solution.part().part());
         json.figure("g", OptionalDouble.of(solution.grams()));
         json.figure("percent", OptionalDouble.of(solution.percent()));
         json.figure("ml", OptionalDouble.of(solution.millilitres()));

@@ -17,6 +17,8 @@ public record Duty(Task task, List<String> things) {
     public enum Task {
         /** Makes stock solutions of the powders ahead; no student weighs one. */
         MAKE_SOLUTIONS,
+        /** Brings the dye that a recipe leaves open as a solution, whatever dye it is. */
+        BRING_OPEN_DYE,
         /** Dissolves alum, and crystals of acid or alkali, ahead; for minors. */
         DISSOLVE,
         /** Puts in what no solution can be made of. */
@@ -43,6 +45,9 @@ public record Duty(Task task, List<String> things) {
     public static List<Duty> of(Uses uses, boolean minors, Predicate<Dye> madeAhead, Predicate<Dye> stillDry) {
         List<Duty> duties = new ArrayList<>();
         add(duties, Task.MAKE_SOLUTIONS, uses.powders().stream().filter(madeAhead).toList());
+        if (uses.dyeLeftOpen()) {
+            duties.add(new Duty(Task.BRING_OPEN_DYE, List.of()));
+        }
         add(duties, Task.DISSOLVE, !minors ? List.of()
                 : ClassRules.dissolvedAhead(uses).stream().filter(madeAhead).toList());
         add(duties, Task.ADD_DRY, uses.things().stream().filter(stillDry).toList());

@@ -23,13 +23,4 @@ public record Chosen(String id, String called, Recipe recipe, List<Told> steps, 
      * @param notes the maker's words
      */
     public record Told(String method, List<Note> notes) {}
-
-    /**
-     * Whether there is a dyebath that names no dye.
-     *
-     * @return true where whoever dyes has still to choose
-     */
-    public boolean leavesDyeOpen() {
-        return recipe.bath().dye().isEmpty() && recipe.bath().extract().isEmpty() && recipe.bath().reuses().isEmpty();
-    }
 }

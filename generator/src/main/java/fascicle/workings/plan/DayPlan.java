@@ -9,6 +9,7 @@ import fascicle.workings.care.Uses;
 import fascicle.workings.clock.Schedule;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A class or a dye day.
@@ -88,14 +89,26 @@ public record DayPlan(Ask ask, List<Batch> batches, List<Refused> refused, List<
     }
 
     /**
-     * Whether each method names its needles, and all lots among those are known to have enough for all that is done on
-     * them.
+     * The methods that name no needles, which have still to be found.
      *
-     * @return false where needles have still to be found
+     * @return none where each names one
      */
-    public boolean hasItsNeedles() {
-        return needles.stream().allMatch(need -> need.enough().orElse(false))
-                && needles.stream().mapToInt(need -> need.letters().size()).sum() + dyed.size() == batches.size();
+    public List<Batch> withoutLot() {
+        List<String> named = Stream.concat(needles.stream().flatMap(need -> need.letters().stream()),
+                dyed.stream().map(DyedNeed::letter)).toList();
+        return batches.stream().filter(batch -> !named.contains(batch.letter())).toList();
+    }
+
+    /**
+     * Whether a lot alone has so much more than is done on it anyhow.
+     *
+     * @param lot any lot
+     * @param grams of dry needles, beside what methods that name the lot take of it
+     * @return nothing where it is not known what is left of it
+     */
+    public Optional<Boolean> spares(Lot lot, double grams) {
+        return lot.has(grams + needles.stream().filter(need -> need.lot().equals(lot.lot()))
+                .mapToDouble(LotNeed::grams).sum());
     }
 
     /**

@@ -10,4 +10,14 @@ import fascicle.workings.Scaled;
  * @param bundles how many people's bundles are in each; 0 where a bundle is parted
  * @param scaled the quantities of one of them
  */
-public record PotGroup(int pots, int bundles, Scaled scaled) {}
+public record PotGroup(int pots, int bundles, Scaled scaled) {
+
+    /**
+     * How many tags are wanted for all of these pots.
+     *
+     * @return one for each bundle, or for each part of a bundle
+     */
+    public int tags() {
+        return pots * StrictMath.max(1, bundles);
+    }
+}

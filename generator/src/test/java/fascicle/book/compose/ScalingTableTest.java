@@ -36,7 +36,18 @@ class ScalingTableTest {
         entry("bath: {vessel: wide-pan, ratio: 60}");
         assertEquals("In", rows().get(0).selectFirst("th").text());
         notebook.with("notebook.yaml", "form: 1\ntitle: Large batches\nkitchen: metric\nweights: [50 g, 900 g]\n");
-        assertEquals("In (all amounts are for the pots together)", rows().get(0).selectFirst("th").text());
+        assertEquals("In (all pots together, then each)", rows().get(0).selectFirst("th").text());
+    }
+
+    /** 0.2 % of 900 g are 1.8 g, which a balance of 0.1 g tells; in seven pans of 11.08 L, three quarters full, 0.257 g do not. */
+    @Test
+    void eachPotOfASplitBatchHasItsShareInTheTable() throws Exception {
+        entry("bath: {vessel: wide-pan, ratio: 60, dye: [{is: brick, amount: 0.2 % owf}]}");
+        notebook.with("notebook.yaml", "form: 1\ntitle: Large batches\nkitchen: metric\nbalance: 0.1 g\nweights: [50 g, 900 g]\n");
+        assertTrue(rows().get(0).text().replace('\u202f', ' ').contains("7 × "), () -> "pots");
+        assertEquals("Brick 0.1 g or 10 mL of 1 % stock 1.8 g each pot 0.257 g, or 25.7 mL of 1 % stock",
+                row("Brick").replace('\u202f', ' '));
+        assertEquals("Water 3000 mL 54000 mL each pot 7714 mL", row("Water").replace('\u202f', ' '));
     }
 
     @Test
