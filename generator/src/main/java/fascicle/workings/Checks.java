@@ -28,6 +28,7 @@ final class Checks {
         AmountChecks amounts = new AmountChecks(findings);
         MixingChecks mixing = new MixingChecks(findings);
         GlassChecks glasses = new GlassChecks(findings);
+        amounts.weights(workings.notebook().cover());
         GapChecks gaps = new GapChecks(recipes, findings);
         for (MethodWorking working : workings.methods()) {
             Method method = working.method();

@@ -1,5 +1,6 @@
 package fascicle.workings;
 
+import fascicle.bath.Batch;
 import fascicle.bath.Liquor;
 import fascicle.bath.Magnitude;
 import fascicle.bath.Pot;
@@ -28,9 +29,10 @@ import java.util.stream.Stream;
  * @param own the recipe's own vessel
  * @param needleLength of the needles
  * @param measuring what things are measured out with
+ * @param boil where water boils, °C
  */
 record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> own, Optional<Quantity> needleLength,
-        Measuring measuring) {
+        Measuring measuring, double boil) {
 
     /** By how much of itself an amount may exceed another through rounding alone. */
     private static final double HARDLY = 1e-6;
@@ -72,7 +74,7 @@ record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> o
         if (liquor.impossible()) {
             remarks.add(new BatchRemark.TooWeak());
         }
-        remarks.addAll(absurd());
+        remarks.addAll(odd());
         if (scaled.reused()) {
             remarks.add(reused(scaled));
         } else if (scaled.liquorMl().isEmpty() && !liquor.impossible() && !scaled.parts().isEmpty()) {
@@ -99,17 +101,11 @@ record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> o
                 : new BatchRemark.Reused(left);
     }
 
-    /** What the recipe itself has too much of, whatever it is scaled to. */
-    List<BatchRemark.Absurd> absurd() {
-        return Stream.concat(absurd(worked.bath().dye(), true), absurd(worked.bath().others(), false)).toList();
-    }
-
-    private Stream<BatchRemark.Absurd> absurd(List<Line> lines, boolean amongDyes) {
-        return lines.stream().flatMap(line -> {
-            PartFigures figures = line.in(worked.bath().batch());
-            return Absurdity.limit(figures, line.thing(), amongDyes).stream().mapToObj(most ->
-                    new BatchRemark.Absurd(figures.called(), figures.owfPercent().orElseThrow(), most));
-        });
+    /** What is odd about the recipe itself, whatever it is scaled to. */
+    List<BatchRemark.Odd> odd() {
+        return Stream.<BatchRemark.Odd>concat(Absurdity.in(worked).stream()
+                        .map(found -> new BatchRemark.Absurd(found.line().thing().called(), found.excess())),
+                HeatLimits.beyond(recipe, boil).stream().map(BatchRemark.Heat::new)).toList();
     }
 
     /** Stock solutions that would be more than the water of their bath, be it one of several pots. */
@@ -132,6 +128,8 @@ record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> o
             return;
         }
         Pot pot = vessel.pot().get();
+        scaled.pots().stream().filter(pots -> pots > Batch.MOST_POTS)
+                .forEach(pots -> remarks.add(new BatchRemark.ManyPots(pots, Batch.MOST_POTS)));
         if (covered && scaled.pots().isEmpty() && scaled.liquorMl().isPresent()) {
             depth().ifPresent(depth -> remarks.add(new BatchRemark.NoRoom(depth, Pot.FULL * pot.height())));
         }

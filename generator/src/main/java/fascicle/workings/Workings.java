@@ -233,10 +233,14 @@ public final class Workings {
 
     private Optional<Scaling> scaling(String id) {
         return entry(id).map(found -> new Scaling(found.id(), found.entry().recipe(), recipe(found),
-                        recipes.vessel(found.entry().recipe()), length(found.needles().lot()), measuring()))
+                        recipes.vessel(found.entry().recipe()), length(found.needles().lot()), measuring(), boil()))
                 .or(() -> method(id).map(MethodWorking::method).map(method -> new Scaling(method.id(), method.recipe(),
                         recipes.ofShown(method), recipes.vessel(method.recipe()), length(method.needles().lot()
-                                .flatMap(lot -> lot(lot.value()))), measuring())));
+                                .flatMap(lot -> lot(lot.value()))), measuring(), boil())));
+    }
+
+    private double boil() {
+        return Boil.of(notebook.cover()).celsius();
     }
 
     private Optional<NeedleLot> lot(String id) {

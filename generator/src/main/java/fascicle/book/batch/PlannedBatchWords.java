@@ -2,6 +2,7 @@ package fascicle.book.batch;
 
 import fascicle.book.figures.Figures;
 import fascicle.book.words.Words;
+import fascicle.workings.BatchRemark;
 import fascicle.workings.Measuring;
 import fascicle.workings.Scaled;
 import fascicle.workings.plan.Batch;
@@ -74,6 +75,17 @@ public final class PlannedBatchWords {
         Stream<String> ofPots = batch.groups().stream()
                 .flatMap(group -> said.remarks(batch.besideSolutions(group.scaled())).stream()).distinct();
         return Stream.of(open, made, less, over, dry, ofPots).flatMap(sentences -> sentences).toList();
+    }
+
+    /**
+     * What those at a pot should have checked before they begin.
+     *
+     * @return sentences, which are among the {@link #remarks}
+     */
+    public List<String> checks() {
+        OddWords said = new OddWords(words);
+        return batch.whole().remarks().stream().filter(BatchRemark.Odd.class::isInstance)
+                .map(odd -> said.said((BatchRemark.Odd) odd)).distinct().toList();
     }
 
     private String made(Solution solution) {

@@ -1,5 +1,6 @@
 package fascicle.book.data;
 
+import fascicle.book.batch.OddWords;
 import fascicle.book.batch.StepNames;
 import fascicle.book.figures.Figures;
 import fascicle.book.words.Words;
@@ -42,11 +43,7 @@ public final class DosesJson {
             if (doses.left().known()) {
                 json.exact("left", doses.left());
             }
-            json.items("absurd", doses.absurd(), absurd -> {
-                json.text("called", absurd.called());
-                json.exact("owf", OptionalDouble.of(absurd.owf()));
-                json.exact("most", OptionalDouble.of(absurd.most()));
-            });
+            json.texts("odd", doses.odd().stream().map(new OddWords(words)::said).toList());
             json.items("extract", doses.extract().stream().toList(), plant -> {
                 json.exact("g", plant.plant());
                 json.exact("ml", plant.water());
