@@ -11,6 +11,9 @@ public record Batch(Magnitude needles, Magnitude liquor) {
     /** A ton of needles, g, beyond which nobody dyes and figures lose their sense. */
     public static final double MOST_NEEDLES = 1_000_000;
 
+    /** More pots than these nobody fills in a day, be there a whole class ({@code common practice, no source}). */
+    public static final int MOST_POTS = 60;
+
     /**
      * How much there is of what an amount follows.
      *

@@ -1,5 +1,6 @@
 package fascicle.cli;
 
+import fascicle.bath.Batch;
 import fascicle.book.Plan;
 import fascicle.book.binding.Binding;
 import fascicle.book.binding.TargetRefused;
@@ -37,7 +38,6 @@ import picocli.CommandLine.Parameters;
 final class PlanCommand implements Callable<Integer> {
 
     private static final int MOST_PEOPLE = 500;
-    private static final int MOST_POTS = 60;
 
     private static final DateTimeFormatter DAY_AND_HOUR = DateTimeFormatter.ofPattern("uuuu-MM-dd'T'H:mm", Locale.ROOT)
             .withResolverStyle(ResolverStyle.STRICT);
@@ -94,9 +94,9 @@ final class PlanCommand implements Callable<Integer> {
             plannable(workings, sound, choice.id());
         }
         long pots = DayPlan.pots(workings, ask);
-        if (pots > MOST_POTS) {
-            throw new WrongCall("This would take " + pots + " pots, more than " + MOST_POTS + "; name a larger vessel by "
-                    + "--vessel, fewer people or less for each.");
+        if (pots > Batch.MOST_POTS) {
+            throw new WrongCall("This would take " + pots + " pots, more than " + Batch.MOST_POTS + "; name a larger vessel "
+                    + "by --vessel, fewer people or less for each.");
         }
         DayPlan made = DayPlan.of(workings, ask);
         Plan plan = new Plan(workings, made);

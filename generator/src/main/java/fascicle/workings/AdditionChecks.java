@@ -53,7 +53,7 @@ final class AdditionChecks {
         double over = heating.plus(cooling).minutes();
         // Of what is added months later that alone is said.
         parts.flatMap(part -> part.at().stream()).filter(at -> at.value() instanceof Span.Timed timed
-                && timed.time().value() > over && timed.time().value() <= HeatChecks.LONGEST_SOAK).forEach(at ->
+                && timed.time().value() > over && timed.time().value() <= HeatLimits.LONGEST_SOAK).forEach(at ->
                         own(at, heat, cool, whole).ifPresent(place -> findings.warning(place, "“at: " + at.written() + "” "
                                 + (place.equals(at.place()) ? "" : "(" + at.place() + ") ") + "comes when the bath is over: "
                                 + took + "; check the time and its unit" + mend)));

@@ -1,8 +1,7 @@
 package fascicle.workings;
 
-import fascicle.bath.Batch;
-import fascicle.bath.Magnitude;
 import fascicle.measure.Quantity;
+import fascicle.notebook.Cover;
 import fascicle.notebook.Findings;
 import fascicle.notebook.Kept;
 import fascicle.notebook.Method;
@@ -11,7 +10,6 @@ import fascicle.notebook.Noted;
 import fascicle.notebook.Part;
 import fascicle.notebook.Place;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * Whether amounts are such as one weighs out, pours or keeps ({@code common practice, no source}). Of a plant any amount
@@ -19,14 +17,17 @@ import java.util.stream.Stream;
  */
 final class AmountChecks {
 
-    private static final double ALL_OF_IT = 100;
-    private static final double MOST_NEEDLES = 5000;
+    /** A short dry needle weighs so much, g ({@code from memory}). */
+    private static final double LEAST_NEEDLES = 0.05;
 
     /** Dry needles weigh what they weighed, and scarcely twice that with all the glycerin that they take up. */
     private static final double MOST_KEPT_DRY = 2;
 
     /** Soaked needles carry their own weight or two of water, and as much again that has not dripped off. */
     private static final double MOST_KEPT_DAMP = 5;
+
+    private static final String CHECK = "check the figure and its unit";
+    private static final String PLANT = ", or say “form: plant” in its file if it is one";
 
     private final Unread unread;
     private final Findings findings;
@@ -38,12 +39,13 @@ final class AmountChecks {
 
     /** Checks everything that a recipe names. */
     void check(WorkedRecipe recipe) {
-        Batch batch = recipe.bath().batch();
-        recipe.bath().dye().forEach(line -> check(line, line.in(batch), batch, true));
-        recipe.bath().others().forEach(line -> check(line, line.in(batch), batch, false));
-        Stream.of(recipe.presoak().stream(), recipe.before().stream(), recipe.after().stream()).flatMap(soaks -> soaks)
-                .forEach(this::soak);
-        recipe.finish().forEach(line -> check(line, line.beside(batch), batch, false));
+        recipe.lines().forEach(line -> line.part().amount().filter(amount -> amount.value().isNothing())
+                .ifPresent(amount -> findings.warning(amount.place(), written(line)
+                        + " is nothing; fill in how much it was, or leave the line out")));
+        recipe.finish().stream().filter(line -> line.goesByTheLitre()).forEach(line -> findings.warning(place(line.part()),
+                written(line) + " is for each litre of a bath, and a finish has none; write how much it was, such as 12 g"));
+        Absurdity.in(recipe).stream().filter(found -> !unread.holds(found.line())).forEach(found -> findings.warning(place(found.line().part()),
+                written(found.line()) + said(found.excess())));
     }
 
     /** Checks the weight of an entry's needles. */
@@ -56,6 +58,11 @@ final class AmountChecks {
     /** Checks the weight that a method is for. */
     void weight(Method method) {
         method.forWeight().ifPresent(noted -> weight(noted.value().value(), noted.place()));
+    }
+
+    /** Checks the weights that recipes are worked out for. */
+    void weights(Cover cover) {
+        cover.weights().forEach(noted -> weight(noted.value().value(), noted.place()));
     }
 
     /** Checks what an entry says it kept against what it dyed. */
@@ -75,54 +82,44 @@ final class AmountChecks {
     }
 
     private void weight(double grams, Place place) {
-        if (grams > MOST_NEEDLES) {
-            findings.warning(place, Say.weight(grams) + " of needles is more than " + Say.weight(MOST_NEEDLES)
+        if (grams > Absurdity.MOST_NEEDLES) {
+            findings.warning(place, Say.weight(grams) + " of needles is more than " + Say.weight(Absurdity.MOST_NEEDLES)
                     + " in one pot; check the figure and its unit");
+        } else if (grams > 0 && grams < LEAST_NEEDLES) {
+            findings.warning(place, Say.weight(grams) + " of needles is less than a single one weighs, "
+                    + Say.weight(LEAST_NEEDLES) + " or more; check the figure and its unit");
         }
     }
 
-    private void soak(Soak soak) {
-        Batch batch = soak.mixture().batch();
-        soak.mixture().lines().forEach(line -> {
-            check(line, line.in(batch), batch, false);
-            if (soak.shared()) {
-                bin(line, batch, soak.mixture().liquor().water());
-            }
-        });
-    }
-
-    /** Nobody knows how many needles a bin is for that pots share; but it is water, and something in it. */
-    private void bin(Line line, Batch batch, Magnitude water) {
-        Magnitude liquid = line.dose().millilitresIn(batch);
-        if (Absurdity.isSoldLiquid(line.thing(), Line.amount(line.part())) && !line.thing().isPlant() && liquid.known()
-                && water.known() && water.orThrow() > 0 && liquid.orThrow() > water.orThrow()) {
-            findings.warning(place(line.part()), written(line) + " is more than the " + Say.volume(water.orThrow())
-                    + " of water in its bin; check the figure and its unit");
+    private static String said(Excess excess) {
+        if (excess instanceof Excess.OnNeedles much) {
+            return " comes to " + Say.figure(much.owf()) + " % owf, more than the " + Say.figure(much.most())
+                    + " % owf that one expects at most " + switch (much.of()) {
+                        case DYE -> "of a dye; " + CHECK + PLANT;
+                        case ANYTHING -> "of anything but a plant; " + CHECK + PLANT;
+                        case ANY_LITRES -> "of anything but a plant, in however much water; " + CHECK + PLANT;
+                    };
         }
-    }
-
-    private void check(Line line, PartFigures figures, Batch batch, boolean amongDyes) {
-        line.part().amount().filter(amount -> amount.value().isNothing()).ifPresent(amount -> findings.warning(
-                amount.place(), written(line) + " is nothing; fill in how much it was, or leave the line out"));
-        if (unread.holds(line)) {
-            return;
+        if (excess instanceof Excess.InALitre much) {
+            return " comes to " + Say.figure(much.grams()) + " g in a litre, more than the " + Say.figure(much.most())
+                    + " g that one expects at most of anything but a plant; " + CHECK + PLANT;
         }
-        Absurdity.limit(figures, line.thing(), amongDyes).ifPresent(most -> absurd(line, figures, most,
-                most < ALL_OF_IT ? "of a dye" : "of anything but a plant"));
-        Absurdity.flood(line, batch, amongDyes).ifPresent(flood -> flood(line, flood));
-    }
-
-    private void absurd(Line line, PartFigures figures, double most, String ofWhat) {
-        findings.warning(place(line.part()), written(line) + " comes to "
-                + Say.figure(figures.owfPercent().orElseThrow()) + " % owf, more than the " + Say.figure(most) + " % owf that one expects at most "
-                + ofWhat + "; check the figure and its unit, or say “form: plant” in its file if it is one");
-    }
-
-    private void flood(Line line, Absurdity.Flood flood) {
-        findings.warning(place(line.part()), written(line) + " comes to " + Say.figure(flood.toAGram()) + " " + flood.unit()
-                + " to a gram of needles, more than the " + Say.figure(flood.most()) + " " + flood.unit()
-                + " that one expects at most of a liquid" + (flood.dye() ? " dye" : "") + "; check the figure and its unit"
-                + (flood.dye() ? ", or say “type: natural” in its file if it is a decoction" : ""));
+        if (excess instanceof Excess.InAPot much) {
+            return " is more than the " + Say.weight(much.most()) + " that one expects at most of anything but a plant, for "
+                    + "whatever needles; " + CHECK + PLANT;
+        }
+        if (excess instanceof Excess.Liquid much) {
+            String unit = much.weighed() ? "g" : "mL";
+            return " comes to " + Say.figure(much.toAGram()) + " " + unit + " to a gram of needles, more than the "
+                    + Say.figure(much.most()) + " " + unit + " that one expects at most of a liquid" + (much.dye() ? " dye; "
+                    + CHECK + ", or say “type: natural” in its file if it is a decoction" : "; " + CHECK);
+        }
+        if (excess instanceof Excess.InStock much) {
+            return " would be " + Say.figure(much.percent()) + " g in 100 mL, more than the " + Say.figure(much.most())
+                    + " g that one expects at most in a stock solution; check its strength";
+        }
+        Excess.OverWater much = (Excess.OverWater) excess;
+        return " is more than the " + Say.volume(much.water()) + " of water in its bin; " + CHECK;
     }
 
     private static Place place(Part part) {

@@ -68,14 +68,31 @@ public sealed interface BatchRemark {
      */
     record LeftTooLittle(Magnitude taken, Magnitude left, Magnitude enoughFor) implements BatchRemark {}
 
+    /** What is odd about the recipe itself, whatever it is worked out for: someone should check it before it is done. */
+    sealed interface Odd extends BatchRemark {}
+
     /**
-     * The recipe has more of a thing than anyone weighs out.
+     * The recipe has more of a thing than anyone weighs out or pours.
      *
      * @param called its title
-     * @param owf what it comes to, % on the weight of the needles
-     * @param most what one expects at most, % owf
+     * @param excess how it is too much
      */
-    record Absurd(String called, double owf, double most) implements BatchRemark {}
+    record Absurd(String called, Excess excess) implements Odd {}
+
+    /**
+     * The recipe asks for heat that no open pot has, or for time that nobody takes.
+     *
+     * @param beyond what it asks for
+     */
+    record Heat(Beyond beyond) implements Odd {}
+
+    /**
+     * It would fill more pots than anyone fills in a day.
+     *
+     * @param pots how many
+     * @param most how many one fills at most
+     */
+    record ManyPots(int pots, int most) implements BatchRemark {}
 
     /** Nobody knows how much liquor it takes, since neither water nor ratio nor depth is told, or not for which needles. */
     record NoLiquor() implements BatchRemark {}

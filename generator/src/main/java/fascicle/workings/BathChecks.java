@@ -98,20 +98,22 @@ final class BathChecks {
         dry(recipe.presoak().stream().map(Recipe.Presoak::water).toList(), worked.presoak().stream().toList());
         dry(recipe.before().stream().map(Recipe.Treatment::water).toList(), worked.before());
         dry(recipe.after().stream().map(Recipe.Treatment::water).toList(), worked.after());
-        recipe.bath().extract().flatMap(Bath.Extract::water).ifPresent(water -> dry(water, Magnitude.ZERO));
+        recipe.bath().extract().flatMap(Bath.Extract::water).ifPresent(water -> dry(water, Magnitude.ZERO, Magnitude.UNKNOWN));
         Mixture bath = worked.bath();
         recipe.bath().water().filter(water -> water.value() instanceof Water.Poured && !bath.ratio().known())
-                .ifPresent(water -> dry(water.map(poured -> ((Water.Poured) poured).volume()), bath.liquor().total()));
+                .ifPresent(water -> dry(water.map(poured -> ((Water.Poured) poured).volume()), bath.liquor().total(),
+                        bath.ratio()));
     }
 
     private void dry(List<Optional<Noted<Quantity>>> waters, List<Soak> soaks) {
-        IntStream.range(0, waters.size()).forEach(index -> waters.get(index)
-                .ifPresent(water -> dry(water, soaks.get(index).mixture().liquor().total())));
+        IntStream.range(0, waters.size()).forEach(index -> waters.get(index).ifPresent(water ->
+                dry(water, soaks.get(index).mixture().liquor().total(), soaks.get(index).mixture().ratio())));
     }
 
-    /** No water is no mistake in a bath of something else. */
-    private void dry(Noted<Quantity> water, Magnitude liquor) {
-        if (water.value().value() <= 0 && liquor.known() && liquor.orThrow() <= 0) {
+    /** No water is no mistake in a bath of something else, where that is enough to lie in. */
+    private void dry(Noted<Quantity> water, Magnitude liquor, Magnitude ratio) {
+        boolean enough = !liquor.known() || liquor.orThrow() > 0 && (!ratio.known() || ratio.orThrow() >= LEAST_RATIO);
+        if (water.value().value() <= 0 && !enough) {
             findings.warning(water.place(), "“water: " + water.written() + "” is no water; write how much it was (about is "
                     + "welcome), or leave it out");
         }

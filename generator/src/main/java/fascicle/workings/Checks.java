@@ -36,6 +36,7 @@ final class Checks {
             shared.add(found.sorted(), working.entry().place(), followed(working));
             faulty(working.entry(), found.errorsSince(0)).ifPresent(faulty::add);
         }
+        new AmountChecks(unread, findings).weights(workings.notebook().cover());
         new MeasureChecks(workings.notebook(), findings).check();
         new DateChecks(workings.notebook(), findings).check();
         new ReuseChecks(workings, findings).check();

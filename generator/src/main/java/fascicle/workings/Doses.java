@@ -19,7 +19,7 @@ import java.util.OptionalDouble;
  * @param waterUnsaid whether nobody said how much water such a bath was given
  * @param left how much the earlier bath left, mL
  * @param dyedBefore what the needles were called that had been dyed before; nothing for bare ones, and for methods
- * @param absurd what the recipe has too much of
+ * @param odd what is odd about the recipe itself
  * @param extract the plant that is drawn out for a gram of needles
  * @param depth the depth that the recipe asks for in its vessel
  * @param depthAbout whether that is rough
@@ -32,7 +32,7 @@ import java.util.OptionalDouble;
  * @param finish what the needles are finished with
  */
 public record Doses(Magnitude ratio, Magnitude standing, boolean reused, boolean waterUnsaid,
-        Magnitude left, Optional<String> dyedBefore, List<BatchRemark.Absurd> absurd, Optional<DrawnDose> extract,
+        Magnitude left, Optional<String> dyedBefore, List<BatchRemark.Odd> odd, Optional<DrawnDose> extract,
         Optional<Quantity> depth, boolean depthAbout, Optional<String> vesselId, Optional<Quantity> needleLength,
         List<Portion> bath, Optional<SoakDoses> presoak,
         List<SoakDoses> before, List<SoakDoses> after, List<Portion> finish) {
@@ -76,7 +76,7 @@ public record Doses(Magnitude ratio, Magnitude standing, boolean reused, boolean
         Mixture bath = worked.bath();
         Magnitude standing = bath.reused() ? bath.standing().over(bath.needles()) : Magnitude.ZERO;
         return new Doses(bath.ratio(), standing, bath.reused(), bath.reused() && !bath.liquor().water().known(),
-                bath.reused() ? bath.standing() : Magnitude.UNKNOWN, scaling.dyedBefore(), scaling.absurd(),
+                bath.reused() ? bath.standing() : Magnitude.UNKNOWN, scaling.dyedBefore(), scaling.odd(),
                 bath.drawn().map(plant -> new DrawnDose(plant.plant(), plant.water(), bath.needles())), scaling.depth(),
                 bath.cover().about(),
                 scaling.own().map(vessel -> vessel.id()), scaling.needleLength(), portions(bath.lines(), bath.batch()),

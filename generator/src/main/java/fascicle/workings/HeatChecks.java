@@ -1,11 +1,8 @@
 package fascicle.workings;
 
 import fascicle.bath.BoilingPoint;
-import fascicle.measure.Quantity;
-import fascicle.notebook.Bath;
 import fascicle.notebook.Cover;
 import fascicle.notebook.Findings;
-import fascicle.notebook.HeatStep;
 import fascicle.notebook.Noted;
 import fascicle.notebook.Recipe;
 import fascicle.notebook.Span;
@@ -13,24 +10,11 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
 
-/**
- * Whether an open pot can be as hot as a recipe asks, and whether anyone works as long as it says. How long is too long
- * is {@code common practice, no source}.
- */
+/** Says where a recipe asks for heat beyond an open pot's, for time beyond anyone's, or for no time at all. */
 final class HeatChecks {
-
-    /** What the weather and the rounding of a Fahrenheit figure may add to the boil, °C. */
-    private static final double WEATHER = 1;
 
     private static final double HOUR = 60;
     private static final double DAY = 24 * HOUR;
-    private static final double NIGHT = 12 * HOUR;
-    private static final double LONGEST_HEAT = DAY;
-    private static final double LONGEST_SUN = 30 * DAY;
-    /** As long as anything lies in a bath, minutes ({@code common practice, no source}). */
-    static final double LONGEST_SOAK = 30 * DAY;
-    private static final double LONGEST_COOLING = 7 * DAY;
-    private static final double LONGEST_DRYING = 60 * DAY;
 
     private final Findings findings;
     private final Boil boil;
@@ -46,38 +30,34 @@ final class HeatChecks {
 
     /** Checks all heating, soaking, cooling and drying of a recipe. */
     void check(Recipe recipe) {
-        recipe.heat().forEach(this::step);
-        recipe.before().forEach(treatment -> treatment.heat().forEach(this::step));
-        recipe.after().forEach(treatment -> treatment.heat().forEach(this::step));
-        recipe.bath().extract().map(Bath.Extract::heat).ifPresent(steps -> steps.forEach(this::step));
-        recipe.presoak().ifPresent(presoak -> span("for", presoak.time(), LONGEST_SOAK, "a soak"));
-        recipe.parts().forEach(part -> tooLong("at", part.at(), LONGEST_SUN, "a bath"));
-        span("cool", recipe.cool(), LONGEST_COOLING, "cooling");
-        span("dry", recipe.dry(), LONGEST_DRYING, "drying");
-    }
-
-    private void step(HeatStep step) {
-        step.to().ifPresent(to -> {
-            if (to.value() instanceof HeatStep.Degrees degrees) {
-                temperature(to.map(unused -> degrees.temperature()));
-            }
+        HeatLimits.beyond(recipe, boil.celsius()).forEach(this::beyond);
+        HeatLimits.steps(recipe).forEach(step -> {
+            none("over", step.over());
+            none("hold", step.hold());
         });
-        step.from().ifPresent(this::temperature);
-        boolean sun = step.on().filter(on -> on.value() == HeatStep.Source.SUN).isPresent();
-        double longest = sun ? LONGEST_SUN : LONGEST_HEAT;
-        span("over", step.over(), longest, sun ? "the sun" : "heating");
-        span("hold", step.hold(), longest, sun ? "the sun" : "heating");
+        recipe.presoak().ifPresent(presoak -> none("for", presoak.time()));
+        none("cool", recipe.cool());
+        none("dry", recipe.dry());
     }
 
-    private void temperature(Noted<Quantity> temperature) {
-        double celsius = temperature.value().value();
-        if (celsius > boil.celsius() + WEATHER) {
-            findings.warning(temperature.place(), "“" + temperature.written() + "” is hotter than an open pot gets, on the "
+    private void beyond(Beyond beyond) {
+        if (beyond instanceof Beyond.TooHot hot) {
+            findings.warning(hot.asked().place(), "“" + hot.asked().written() + "” is hotter than an open pot gets, on the "
                     + "stove or in the oven: " + boils() + "; write “to: boil” or a lower temperature, and check whether "
                     + "°F is meant");
-        } else if (celsius < 0) {
-            findings.warning(temperature.place(), "“" + temperature.written() + "” is below 0 °C, where a bath is ice; check "
+        } else if (beyond instanceof Beyond.Ice ice) {
+            findings.warning(ice.asked().place(), "“" + ice.asked().written() + "” is below 0 °C, where a bath is ice; check "
                     + "the figure and its unit");
+        } else if (beyond instanceof Beyond.TooLong time) {
+            findings.warning(time.asked().place(), "“" + time.key() + ": " + time.asked().written() + "” is longer than "
+                    + length(time.most()) + ", the most one expects of " + switch (time.taking()) {
+                        case HEATING -> "heating";
+                        case SUN -> "the sun";
+                        case SOAKING -> "a soak";
+                        case BATH -> "a bath";
+                        case COOLING -> "cooling";
+                        case DRYING -> "drying";
+                    } + "; check the figure and its unit");
         }
     }
 
@@ -88,21 +68,9 @@ final class HeatChecks {
                 + (boil.refused().isEmpty() ? "" : "a right ") + "“height:” in notebook.yaml)";
     }
 
-    private void span(String key, Optional<Noted<Span>> noted, double longest, String what) {
-        tooLong(key, noted, longest, what);
-        noted.filter(span -> minutes(span) <= 0).ifPresent(span -> findings.warning(span.place(), "“" + key + ": "
+    private void none(String key, Optional<Noted<Span>> noted) {
+        noted.filter(span -> HeatLimits.minutes(span) <= 0).ifPresent(span -> findings.warning(span.place(), "“" + key + ": "
                 + span.written() + "” is no time at all; write how long, or leave “" + key + "” out"));
-    }
-
-    private void tooLong(String key, Optional<Noted<Span>> noted, double longest, String what) {
-        noted.filter(span -> minutes(span) > longest).ifPresent(span -> findings.warning(span.place(), "“" + key + ": "
-                + span.written() + "” is longer than " + length(longest) + ", the most one expects of " + what
-                + "; check the figure and its unit"));
-    }
-
-    /** How long it is, in minutes; a night is as long as a night. */
-    private static double minutes(Noted<Span> span) {
-        return span.value() instanceof Span.Timed timed ? timed.time().value() : NIGHT;
     }
 
     private static String length(double minutes) {

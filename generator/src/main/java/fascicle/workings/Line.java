@@ -26,6 +26,11 @@ record Line(Part part, Substance thing, Basis by, Dose dose) {
         return part.amount().map(Noted::value);
     }
 
+    /** Whether its amount is written for each litre of a bath. */
+    boolean goesByTheLitre() {
+        return amount(part).filter(Amount.PerLitre.class::isInstance).isPresent();
+    }
+
     /** The line for batches of any size, where this is it for one. */
     Line growingFrom(Batch batch) {
         return new Line(part, thing, by, dose.following(by, batch));

@@ -98,7 +98,9 @@ final class Recipes {
     private WorkedRecipe work(Recipe recipe, Magnitude needles, String id) {
         Mixture bath = bath(recipe, needles, id).reusing(recipe.bath().reuses().isPresent())
                 .drawing(recipe.bath().extract().map(plant -> drawn(plant, needles, id)));
-        List<Line> finish = lines(recipe.finish(), false, id, source -> Optional.of(source.bath()));
+        // A finish has no litres, so what is written for each litre is nothing that anyone could weigh out.
+        List<Line> finish = lines(recipe.finish(), false, id, source -> Optional.of(source.bath())).stream()
+                .map(line -> line.goesByTheLitre() ? line.unknown() : line).toList();
         return new WorkedRecipe(bath, recipe.presoak().map(presoak -> presoak(presoak, needles, id)),
                 treatments(recipe.before(), needles, id, WorkedRecipe::before),
                 treatments(recipe.after(), needles, id, WorkedRecipe::after), finish);

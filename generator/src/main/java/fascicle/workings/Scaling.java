@@ -1,5 +1,6 @@
 package fascicle.workings;
 
+import fascicle.bath.Batch;
 import fascicle.bath.Liquor;
 import fascicle.bath.Magnitude;
 import fascicle.bath.Pot;
@@ -27,10 +28,12 @@ import java.util.stream.Stream;
  * @param worked as worked out for its own needles
  * @param own the recipe's own vessel
  * @param needleLength of the needles
+ * @param dyedBefore what the needles were called that had been dyed before; nothing for bare ones, and for methods
  * @param measuring what things are measured out with
+ * @param boil where water boils, °C
  */
 record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> own, Optional<Quantity> needleLength,
-        Optional<String> dyedBefore, Measuring measuring) {
+        Optional<String> dyedBefore, Measuring measuring, double boil) {
 
     /** By how much of itself an amount may exceed another through rounding alone. */
     private static final double HARDLY = 1e-6;
@@ -73,7 +76,7 @@ record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> o
         if (liquor.impossible()) {
             remarks.add(new BatchRemark.TooWeak());
         }
-        remarks.addAll(absurd());
+        remarks.addAll(odd());
         if (scaled.reused()) {
             remarks.add(reused(scaled));
         } else if (scaled.liquorMl().isEmpty() && !liquor.impossible() && !scaled.parts().isEmpty()) {
@@ -100,17 +103,11 @@ record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> o
                 : new BatchRemark.Reused(left);
     }
 
-    /** What the recipe itself has too much of, whatever it is scaled to. */
-    List<BatchRemark.Absurd> absurd() {
-        return Stream.concat(absurd(worked.bath().dye(), true), absurd(worked.bath().others(), false)).toList();
-    }
-
-    private Stream<BatchRemark.Absurd> absurd(List<Line> lines, boolean amongDyes) {
-        return lines.stream().flatMap(line -> {
-            PartFigures figures = line.in(worked.bath().batch());
-            return Absurdity.limit(figures, line.thing(), amongDyes).stream().mapToObj(most ->
-                    new BatchRemark.Absurd(figures.called(), figures.owfPercent().orElseThrow(), most));
-        });
+    /** What is odd about the recipe itself, whatever it is scaled to. */
+    List<BatchRemark.Odd> odd() {
+        return Stream.<BatchRemark.Odd>concat(Absurdity.in(worked).stream()
+                        .map(found -> new BatchRemark.Absurd(found.line().thing().called(), found.excess())),
+                HeatLimits.beyond(recipe, boil).stream().map(BatchRemark.Heat::new)).toList();
     }
 
     /** Stock solutions that would be more than the water of their bath, be it one of several pots. */
@@ -133,6 +130,8 @@ record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> o
             return;
         }
         Pot pot = vessel.pot().get();
+        scaled.pots().stream().filter(pots -> pots > Batch.MOST_POTS)
+                .forEach(pots -> remarks.add(new BatchRemark.ManyPots(pots, Batch.MOST_POTS)));
         if (covered && scaled.pots().isEmpty() && scaled.liquorMl().isPresent()) {
             depth().ifPresent(depth -> remarks.add(new BatchRemark.NoRoom(depth, Pot.FULL * pot.height())));
         }

@@ -235,10 +235,10 @@ public final class Workings {
     private Optional<Scaling> scaling(String id) {
         return entry(id).map(found -> new Scaling(found.id(), found.entry().recipe(), recipe(found),
                         recipes.vessel(found.entry().recipe()), length(found.needles().lot()), dyedBefore(found),
-                        measuring()))
+                        measuring(), boil()))
                 .or(() -> method(id).map(MethodWorking::method).map(method -> new Scaling(method.id(), method.recipe(),
                         recipes.ofShown(method), recipes.vessel(method.recipe()), length(method.needles().lot()
-                                .flatMap(lot -> lot(lot.value()))), Optional.empty(), measuring())));
+                                .flatMap(lot -> lot(lot.value()))), Optional.empty(), measuring(), boil())));
     }
 
     /**
@@ -250,6 +250,10 @@ public final class Workings {
     public Optional<String> dyedBefore(EntryWorking working) {
         return working.entry().needles().from().map(Noted::value)
                 .map(id -> entry(id).map(earlier -> earlier.entry().called()).orElse(id));
+    }
+
+    private double boil() {
+        return Boil.of(notebook.cover()).celsius();
     }
 
     private Optional<NeedleLot> lot(String id) {

@@ -158,8 +158,8 @@ class AtThePotTest {
     void aPartedBundleIsWeighedByItsParts() throws IOException {
         method("parted", "bath: {vessel: pan, ratio: 62, dye: [{is: rain-blue, amount: 20 mL}]}\n");
         Document slips = sheet("slip.html", "parted", "--each", "200g");
-        assertEquals(List.of("One pot, in Pan, 58 % full: 100 g of needles; one bundle takes more than one pot",
-                "One pot, in Pan, 58 % full: 100 g of needles; one bundle takes more than one pot"),
+        assertEquals(List.of("One pot, in Pan, 58 % full, 6.9 cm deep with the needles: 100 g of needles; one bundle takes more than one pot",
+                "One pot, in Pan, 58 % full, 6.9 cm deep with the needles: 100 g of needles; one bundle takes more than one pot"),
                 slips.select(".slip > p:first-of-type").eachText());
         assertEquals(List.of("100 g of a bundle of 200 g", "100 g of a bundle of 200 g"),
                 slips.select(".slip > table:last-of-type tbody th").eachText());

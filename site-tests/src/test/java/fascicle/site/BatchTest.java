@@ -131,7 +131,7 @@ class BatchTest {
         Random random = new Random(41);
         List<String> vessels = Stream.concat(Stream.of(""), workings.notebook().vessels().stream().map(Vessel::id)).toList();
         List<Asked> questions = new ArrayList<>();
-        for (double grams : List.of(15.0, 120.0, 4 * 28.349523125, 0.7, 2500.0, 1 + 400 * random.nextDouble())) {
+        for (double grams : List.of(15.0, 120.0, 4 * 28.349523125, 0.7, 2500.0, 90_000.0, 1 + 400 * random.nextDouble())) {
             for (int i = 0; i < 3; i++) {
                 questions.add(new Asked(grams, vessels.get(random.nextInt(vessels.size())),
                         Kitchen.values()[random.nextInt(3)].key()));

@@ -92,6 +92,13 @@ final class MeasuredNotebook {
                         bath: {vessel: low, depth: 2.6 cm, dye: [{is: rust, amount: 0.05 g}]}
                         heat: [{to: 40 °C, hold: 8 h, on: sun}]
                         after: [{as: scour, water: 800 mL, with: [{is: soda, amount: 3 g}]}]
+                      - name: odd
+                        needles: {lot: long, weight: 20 g}
+                        presoak: {water: 2 L, with: [{is: table-salt, amount: 20 kg}], for: 1 h}
+                        before: [{as: mordant, with: [{is: vinegar, amount: 40 L}]}]
+                        bath: {vessel: low, ratio: 40, dye: [{is: rust, amount: 2 mL of 500 % stock}]}
+                        heat: [{to: 400 °F, hold: 400 h}, {to: -300 °C}]
+                        finish: [{is: table-salt, amount: 4 kg}, {is: table-salt, amount: 12 g/L}]
                       - name: roughly
                         needles: {lot: foot, weight: 20 g}
                         presoak: {with: [{is: vinegar, amount: 1 cup}], for: 1 h}

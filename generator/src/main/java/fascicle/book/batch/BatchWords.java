@@ -108,10 +108,10 @@ public final class BatchWords {
                 stocks(pot.everything().stream()).map(parts::makingAtThePot)).toList();
     }
 
-    /** Paler or not, and why there are no figures: that is weighed when a batch is planned. */
+    /** Paler or not, and why there are no figures: that is weighed when a batch is planned. What is odd stands first. */
     private static boolean isSettled(BatchRemark remark) {
         return remark instanceof BatchRemark.Paler || remark instanceof BatchRemark.Unmeasured
-                || remark instanceof BatchRemark.NoLiquor;
+                || remark instanceof BatchRemark.NoLiquor || remark instanceof BatchRemark.Odd;
     }
 
     /** The strengths of the stocks that the balance asks for. */
@@ -161,9 +161,11 @@ public final class BatchWords {
         if (remark instanceof BatchRemark.TooMuchStock stock) {
             return words.say("batch.too-much-stock", stock.thing(), figures.amount(stock.millilitres(), "ml", false));
         }
-        if (remark instanceof BatchRemark.Absurd absurd) {
-            return words.say("batch.absurd", absurd.called(), figures.amount(absurd.owf(), "percent", false),
-                    figures.amount(absurd.most(), "percent", false));
+        if (remark instanceof BatchRemark.Odd odd) {
+            return new OddWords(words).said(odd);
+        }
+        if (remark instanceof BatchRemark.ManyPots many) {
+            return words.say("batch.many-pots", many.pots(), many.most());
         }
         if (remark instanceof BatchRemark.LeftTooLittle little) {
             return words.say("batch.reused-short", figures.amount(little.taken(), "ml").orElseThrow(),

@@ -2,6 +2,7 @@ package fascicle.book.batch;
 
 import fascicle.book.figures.Figures;
 import fascicle.book.words.Words;
+import fascicle.workings.BatchRemark;
 import fascicle.workings.Measuring;
 import fascicle.workings.Scaled;
 import fascicle.workings.plan.Batch;
@@ -89,6 +90,17 @@ public final class PlannedBatchWords {
     public List<String> atThePot(Scaled pot) {
         Stream<String> less = batch.solutions().isEmpty() ? Stream.empty() : Stream.of(words.say("slip.solutions-bring"));
         return Stream.concat(less, new BatchWords(parts, words).atThePot(batch.besideSolutions(pot)).stream()).toList();
+    }
+
+    /**
+     * What those at a pot should have checked before they begin.
+     *
+     * @return sentences, which are among the {@link #remarks}
+     */
+    public List<String> checks() {
+        OddWords said = new OddWords(words);
+        return batch.whole().remarks().stream().filter(BatchRemark.Odd.class::isInstance)
+                .map(odd -> said.said((BatchRemark.Odd) odd)).distinct().toList();
     }
 
     private String made(Solution solution) {

@@ -1,11 +1,13 @@
 package fascicle.book.compose;
 
+import fascicle.book.batch.OddWords;
 import fascicle.book.figures.Figures;
 import fascicle.book.gist.Doings;
 import fascicle.book.page.Timetable;
 import fascicle.book.words.Words;
 import fascicle.notebook.Cover;
 import fascicle.workings.EntryWorking;
+import fascicle.workings.HeatLimits;
 import fascicle.workings.Workings;
 import fascicle.workings.clock.Clock;
 import fascicle.workings.clock.Stage;
@@ -124,7 +126,8 @@ final class ClockComposer {
     }
 
     private List<String> notes(List<Stage> stages, Work work) {
-        List<String> notes = new ArrayList<>();
+        List<String> notes = new ArrayList<>(HeatLimits.beyond(work.recipe(), work.boil()).stream()
+                .map(new OddWords(words)::said).distinct().toList());
         if (stages.stream().anyMatch(stage -> stage.estimated() && stage.until().known()
                 && !stage.from().minutes().equals(stage.until().minutes()))) {
             notes.add(words.say("clock.note-estimate"));

@@ -48,7 +48,8 @@ final class SlipComposer {
 
     private SlipPage.Slip slip(Batch batch, PotGroup group, String pot) {
         return new SlipPage.Slip(words.say("plan.lettered", pot, batch.chosen().called()), potLine.ofOne(group),
-                baths(batch, group), said(batch).atThePot(group.scaled()), words.say(plan.ask().minors() ? "slip.defer-minors" : "slip.defer"),
+                said(batch).checks(), baths(batch, group), said(batch).atThePot(group.scaled()),
+                words.say(plan.ask().minors() ? "slip.defer-minors" : "slip.defer"),
                 hours.of(pot), CautionWords.of(batch.uses(), words), tags(group));
     }
 

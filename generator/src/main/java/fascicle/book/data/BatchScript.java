@@ -32,7 +32,7 @@ public final class BatchScript {
             "batch.liquor", "step.finish", "scaling.in", "table.unknown", "batch.pot", "batch.pots", "batch.stock",
             "batch.or", "batch.in-it", "batch.scoops-more", "batch.scoops-less", "batch.make-stock",
             "batch.spoons-wander", "batch.standing", "batch.extract-plant", "batch.extract-water", "batch.drawn", "batch.shared-bin",
-            "batch.no-soak-water", "batch.unsized", "batch.reused", "batch.reused-of", "batch.reused-short", "batch.absurd", "unit.percent",
+            "batch.no-soak-water", "batch.unsized", "batch.reused", "batch.reused-of", "batch.reused-short", "batch.many-pots",
             "batch.no-liquor", "batch.paler", "batch.too-long", "batch.no-room", "batch.too-shallow", "batch.unmeasured",
             "batch.too-weak", "batch.too-much-stock", "batch.wrong", "kitchen.us", "kitchen.metric", "kitchen.imperial");
 
@@ -84,6 +84,7 @@ public final class BatchScript {
     /** The constants of the trade by which a batch is worked out, from where they are kept. */
     private void rules() {
         rule("heaviest", Batch.MOST_NEEDLES);
+        rule("pots", Batch.MOST_POTS);
         rule("full", Pot.FULL);
         rule("room", Pot.ROOM_OF_NEEDLES);
         rule("shallow", Pot.LEAST_DEPTH);

@@ -1,6 +1,7 @@
 package fascicle.book.data;
 
 import fascicle.book.batch.Additions;
+import fascicle.book.batch.OddWords;
 import fascicle.book.batch.StepNames;
 import fascicle.book.figures.Figures;
 import fascicle.book.words.Words;
@@ -46,11 +47,7 @@ public final class DosesJson {
                 json.exact("left", doses.left());
             }
             doses.dyedBefore().ifPresent(called -> json.text("over", words.say("batch.over-dye", called)));
-            json.items("absurd", doses.absurd(), absurd -> {
-                json.text("called", absurd.called());
-                json.exact("owf", OptionalDouble.of(absurd.owf()));
-                json.exact("most", OptionalDouble.of(absurd.most()));
-            });
+            json.texts("odd", doses.odd().stream().map(new OddWords(words)::said).toList());
             json.items("extract", doses.extract().stream().toList(), plant -> {
                 json.exact("g", plant.plant());
                 json.exact("ml", plant.water());

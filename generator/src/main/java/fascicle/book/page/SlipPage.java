@@ -20,6 +20,7 @@ public record SlipPage(Frame frame, List<Slip> slips) implements Page {
      *
      * @param pot which pot
      * @param said what is in it, in a line
+     * @param checks what is to be checked before anyone begins
      * @param baths what goes into each of its baths
      * @param mind what to know while it is made up, in sentences
      * @param defer whom to ask, in a sentence
@@ -27,8 +28,8 @@ public record SlipPage(Frame frame, List<Slip> slips) implements Page {
      * @param cautions what may hurt someone at this pot
      * @param tags how many bundles want a tag, each with its weight; so many lines to fill in
      */
-    public record Slip(String pot, String said, List<Bath> baths, List<String> mind, String defer, List<PlanPage.Due> steps, List<String> cautions,
-            List<String> tags) {}
+    public record Slip(String pot, String said, List<String> checks, List<Bath> baths, List<String> mind, String defer,
+            List<PlanPage.Due> steps, List<String> cautions, List<String> tags) {}
 
     /**
      * A bath of a slip.

@@ -259,7 +259,7 @@ self.fascicleBatch = (function (book) {
     if (bath.tooWeak) {
       mind('too-weak');
     }
-    doses.absurd.forEach(one => mind('absurd', one.called, amount(one.owf, 'percent'), amount(one.most, 'percent')));
+    said.push(...doses.odd);
     if (batch.reused) {
       const of = batch.standing;
       const { left } = doses;
@@ -277,6 +277,9 @@ self.fascicleBatch = (function (book) {
     if (vessel && !(vessel.area && vessel.height)) {
       mind('unmeasured', vessel.called);
     } else if (vessel) {
+      if (batch.pots > rules.pots) {
+        mind('many-pots', batch.pots, rules.pots);
+      }
       if (batch.cover > 0 && !batch.pots && bath.liquor) {
         mind('no-room', doses.depthSaid, cm(rules.full * vessel.height));
       }
