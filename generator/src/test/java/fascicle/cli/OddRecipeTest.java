@@ -88,6 +88,15 @@ class OddRecipeTest {
                 "at the table and at the clock");
     }
 
+    @Test
+    void whatIsOddTwiceIsSaidOnceAndOfEveryWeight() throws IOException {
+        pot(BATH + "heat: [{to: 190 °C, over: 30 min, hold: 1 h}, {to: 190 °C, over: 20 min, hold: 1 h}]\n");
+        String said = "Check this before anyone heats it: 190 °C, where water boils at 100 °C and no open pot gets hotter.";
+        assertEquals(List.of(said), scaled("45 g").lines().map(OddRecipeTest::plain).filter(OddRecipeTest::isCheck).toList());
+        assertEquals(List.of(said), page().select("li").eachText().stream().map(OddRecipeTest::plain)
+                .filter(OddRecipeTest::isCheck).toList());
+    }
+
     @ParameterizedTest
     @CsvSource({"100.9 °C, 24 h", "0 °C, 1 h", "212 °F, 1439 min"})
     void whatMayBeIsNotQuestioned(String to, String hold) throws IOException {

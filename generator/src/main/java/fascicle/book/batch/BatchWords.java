@@ -83,7 +83,7 @@ public final class BatchWords {
      * What to know of a batch.
      *
      * @param scaled the batch
-     * @return a sentence for each remark, and how a stock solution is made where one is to be made
+     * @return a sentence for each remark, once, and how a stock solution is made where one is to be made
      */
     public List<String> remarks(Scaled scaled) {
         List<String> said = new ArrayList<>();
@@ -94,7 +94,7 @@ public final class BatchWords {
         if (scaled.everything().stream().anyMatch(PartFigures::spooned)) {
             said.add(words.say("batch.spoons-wander"));
         }
-        return List.copyOf(said);
+        return said.stream().distinct().toList();
     }
 
     /**
@@ -105,7 +105,7 @@ public final class BatchWords {
      */
     public List<String> atThePot(Scaled pot) {
         return Stream.concat(pot.remarks().stream().filter(remark -> !isSettled(remark)).map(this::said),
-                stocks(pot.everything().stream()).map(parts::makingAtThePot)).toList();
+                stocks(pot.everything().stream()).map(parts::makingAtThePot)).distinct().toList();
     }
 
     /** Paler or not, and why there are no figures: that is weighed when a batch is planned. What is odd stands first. */
@@ -127,7 +127,7 @@ public final class BatchWords {
         Stream<String> treatments = Stream.concat(unknown(scaled.before(), names.before()),
                 unknown(scaled.after(), names.after()));
         Stream<String> drawn = scaled.extract().stream().map(plant -> words.say("batch.drawn"));
-        return Stream.of(bin, treatments, drawn).flatMap(sentences -> sentences).distinct().toList();
+        return Stream.of(bin, treatments, drawn).flatMap(sentences -> sentences).toList();
     }
 
     private Stream<String> unknown(List<SoakFigures> soaks, List<String> titles) {

@@ -298,13 +298,13 @@ self.fascicleBatch = (function (book) {
         mind('too-much-stock', part.of.called, amount(toMake[1], 'ml'));
       }
     }));
-    said.push(...new Set(batch.soaks.flatMap(one => one.shared ? tell('shared-bin')
-      : one.liquor ? [] : tell('no-soak-water', one.title))), ...batch.extract.map(() => tell('drawn')));
+    said.push(...batch.soaks.flatMap(one => one.shared ? tell('shared-bin')
+      : one.liquor ? [] : tell('no-soak-water', one.title)), ...batch.extract.map(() => tell('drawn')));
     const stocks = batch.everything.concat(inPot).map(stockOf).filter(one => one);
     [rules.weak, rules.usual].filter(percent => stocks.some(one => one[0] === percent))
       .forEach(percent => mind('make-stock', atMost(percent, 2),
         amount(weighable, 'g'), amount(weighable * 100 / percent, 'ml')));
-    return batch.everything.some(part => part.of.spooned) ? said.concat(tell('spoons-wander')) : said;
+    return [...new Set(batch.everything.some(part => part.of.spooned) ? said.concat(tell('spoons-wander')) : said)];
   }
 
   // --- The page ---
