@@ -19,9 +19,20 @@ public record HazardStatement(String written, List<String> codes, Optional<Strin
 
     private static final Pattern CODE = Pattern.compile("(EUH|H)?\\s?([0-9]{3})([A-Z]{0,2})", Pattern.CASE_INSENSITIVE);
 
+    /** Behind this no code of a hazard stands hidden among words. */
+    private static final String NO_OTHER_CODE = "(?!.*\\b(?:EUH|H)\\s?[0-9]{3})";
+
     /** A code, or a combined one, that was copied with the words beside it. */
     private static final Pattern WITH_WORDS = Pattern.compile("((?:EUH|H)\\s?[0-9]{3}[A-Z]{0,2}"
-            + "(?:\\s*\\+\\s*(?:EUH|H)?\\s?[0-9]{3}[A-Z]{0,2})*)(?:\\s*[:,.;(\u2013\u2014-]+\\s*|\\s+)\\p{L}{3}.*",
+            + "(?:\\s*\\+\\s*(?:EUH|H)?\\s?[0-9]{3}[A-Z]{0,2})*)" + NO_OTHER_CODE
+            + "(?:\\s*[:,.;(\u2013\u2014-]+\\s*|\\s+)\\p{L}{3}.*", Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
+
+    /** How to take care, as in P280 or P301+P312. */
+    private static final Pattern PRECAUTION = Pattern.compile("P\\s?[0-9]{3}" + NO_OTHER_CODE + ".*",
+            Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
+
+    /** What else is in the pack, as in EUH208. */
+    private static final Pattern CONTENT = Pattern.compile("EUH\\s?2[0-9]{2}" + NO_OTHER_CODE + ".*",
             Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
 
     /**
@@ -47,6 +58,16 @@ public record HazardStatement(String written, List<String> codes, Optional<Strin
     /** What to show for the code: its codes, or what was written where that is none. */
     public String code() {
         return codes.isEmpty() ? written : String.join("+", codes);
+    }
+
+    /** Whether it tells how to take care, and not what the hazard is. */
+    public boolean isPrecaution() {
+        return PRECAUTION.matcher(written.strip()).matches();
+    }
+
+    /** Whether nobody can tell what hazard it warns of, though it may be any. */
+    public boolean isUnread() {
+        return wording.isEmpty() && !isPrecaution() && !CONTENT.matcher(written.strip()).matches();
     }
 
     private static Optional<String> oneByOne(List<String> codes) {

@@ -10,13 +10,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.regex.Pattern;
 
 /** Reads what a pack warns of. */
 final class LabelReader {
-
-    /** A precautionary statement, as in P280 or P301+P312. */
-    private static final Pattern PRECAUTION = Pattern.compile("\\s*P\\s?[0-9]{3}.*", Pattern.CASE_INSENSITIVE);
 
     private enum Signal { DANGER, WARNING }
 
@@ -46,7 +42,7 @@ final class LabelReader {
             return;
         }
         String found = "“says”: “" + says.written() + "” ";
-        if (PRECAUTION.matcher(says.value()).matches()) {
+        if (statement.isPrecaution()) {
             map.findings().warning(says.place(), found + "tells how to take care and not what the hazard is; under "
                     + "“says” stand codes such as H318, and under “cautions” what to take care of, in words");
         } else {

@@ -2,7 +2,6 @@ package fascicle.workings.care;
 
 import fascicle.notebook.Dye;
 import fascicle.notebook.Noted;
-import fascicle.notebook.Vessel;
 import fascicle.notebook.label.HazardStatement;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,10 +36,6 @@ public record ClassRules(List<Refusal> refusals) {
      * practice, no source}).
      */
     private static final Pattern FOR_NO_CLASS = Pattern.compile("H(340|350|360)[A-Za-z]*|H334[A-Z]?");
-
-    /** What a pack says beside its hazards: how to take care, and what else is in it; neither hides a hazard's code. */
-    private static final Pattern NO_HAZARD = Pattern.compile("P[0-9]{3}.*|EUH\\s?2[0-9]{2}.*",
-            Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
 
     /**
      * Why a recipe may not be planned for a class.
@@ -132,7 +127,7 @@ public record ClassRules(List<Refusal> refusals) {
         uses.pots().forEach(pot -> reason(pot).ifPresent(reason ->
                 refusals.add(new Refusal(Optional.of(pot.vessel().called()), reason, List.of()))));
         refusals.addAll(labelled(uses, Reason.LABEL, ClassRules::isForNoClass));
-        refusals.addAll(labelled(uses, Reason.UNREAD_LABEL, ClassRules::isUnread));
+        refusals.addAll(labelled(uses, Reason.UNREAD_LABEL, HazardStatement::isUnread));
         if (minors) {
             uses.unsorted().forEach(thing -> refusals.add(refusal(thing, Reason.UNKNOWN_KIND)));
             uses.unlabelled().forEach(thing -> refusals.add(refusal(thing, Reason.NO_LABEL_AND_MINORS)));
@@ -145,10 +140,6 @@ public record ClassRules(List<Refusal> refusals) {
     /** Whether a pack warns of what is planned for no class. */
     static boolean isForNoClass(HazardStatement says) {
         return says.codes().stream().anyMatch(code -> FOR_NO_CLASS.matcher(code).matches());
-    }
-
-    private static boolean isUnread(HazardStatement says) {
-        return says.wording().isEmpty() && !NO_HAZARD.matcher(says.written().strip()).matches();
     }
 
     private static List<Refusal> labelled(Uses uses, Reason reason, Predicate<HazardStatement> grave) {

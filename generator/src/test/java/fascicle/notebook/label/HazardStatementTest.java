@@ -1,6 +1,7 @@
 package fascicle.notebook.label;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -70,6 +71,23 @@ class HazardStatementTest {
     void wordsCopiedWithACodeDoNotHideIt(String written, String code) {
         assertEquals(code, HazardStatement.read(written).code());
         assertTrue(HazardStatement.read(written).wording().isPresent());
+    }
+
+    /** Read as the first alone, the gravest of a pack could be lost. */
+    @ParameterizedTest
+    @ValueSource(strings = {"H302 and H350", "H302 Harmful if swallowed, H350 May cause cancer", "EUH066 with (h 350)",
+            "P280, H350", "EUH208 contains cobalt, H350"})
+    void noCodeHidesAnother(String written) {
+        HazardStatement read = HazardStatement.read(written);
+        assertEquals(List.of(), read.codes());
+        assertEquals(written, read.code());
+        assertTrue(read.isUnread());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"P280", "P 280", "P301+P312 if you feel unwell", "EUH208 contains cobalt", "H319"})
+    void whatIsBesideTheHazardsIsNotUnread(String written) {
+        assertFalse(HazardStatement.read(written).isUnread());
     }
 
     @Test

@@ -86,6 +86,7 @@ class ClassRulesTest {
 
     @ParameterizedTest
     @CsvSource({"H35O, UNREAD_LABEL", "H3500, UNREAD_LABEL", "carcinogen, UNREAD_LABEL", "H350 May cause cancer, LABEL",
+            "H302 and H350, UNREAD_LABEL", "P280 H350, UNREAD_LABEL",
             "H319,", "P280,", "EUH208,"})
     void aCodeThatNobodyCanReadMayBeOneForNoClass(String says, Reason refused) {
         Uses uses = DyeRoom.in(folder).with("dyes/odd.md", "---\nkind: dye\nform: liquid\nlabel: {says: [\"" + says
