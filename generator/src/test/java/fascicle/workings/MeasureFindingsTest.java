@@ -151,6 +151,13 @@ class MeasureFindingsTest {
     }
 
     @Test
+    void aWordBeforeAFigureIsNoUnit() {
+        cover("water: {alkalinity: about 120 mg/L}");
+        found("notebook.yaml:4:21: error: “alkalinity”: “about 120 mg/L” does not begin with a number; write a number, such "
+                + "as 1.5; a rough figure begins with about");
+    }
+
+    @Test
     void amountsOfNothing() {
         pot("water: 3 L, dye: [{is: brick, amount: 0 % owf}], assistants: [{is: salt, amount: 0 g}, {is: salt, amount: 0 tsp}]");
         found("days/2026-05-09/pot.md:3:46: warning: “0 % owf” of Brick is nothing; fill in how much it was, or leave the "

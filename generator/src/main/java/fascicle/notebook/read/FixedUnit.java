@@ -29,7 +29,8 @@ record FixedUnit(String unit, Map<String, Double> others, double least, double m
             "as calcium carbonate: 1 ppm is 1 mg/L, 1 °dH is 17.8 mg/L, 1 °fH is 10 mg/L, 1 mmol/L of acid capacity is "
                     + "50 mg/L");
 
-    private static final Pattern FIGURE_AND_UNIT = Pattern.compile("([-−+.,/\\d\\s]*)(.*)");
+    /** What stands before the figure goes with it, or a word there would be taken for a unit. */
+    private static final Pattern FIGURE_AND_UNIT = Pattern.compile("((?:\\D*(?=\\d))?[-−+.,/\\d\\s]*)(.*)");
 
     @Override
     public Double read(String text, Kitchen kitchen) throws Unreadable {
