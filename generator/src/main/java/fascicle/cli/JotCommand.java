@@ -6,7 +6,6 @@ import fascicle.notebook.Method;
 import fascicle.notebook.NeedleLot;
 import fascicle.notebook.Notebook;
 import fascicle.notebook.Noted;
-import fascicle.notebook.read.NotebookReader;
 import fascicle.notebook.read.Suggestion;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -4,7 +4,6 @@ import fascicle.measure.Quantity;
 import fascicle.notebook.Cover;
 import fascicle.notebook.Dye;
 import fascicle.notebook.Findings;
-import fascicle.notebook.NeedleLot;
 import fascicle.notebook.Notebook;
 import fascicle.notebook.Noted;
 import java.util.Optional;

@@ -4,7 +4,6 @@ import fascicle.book.gist.Doings;
 import fascicle.workings.clock.Schedule;
 import fascicle.workings.clock.Stage;
 import java.nio.charset.StandardCharsets;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;

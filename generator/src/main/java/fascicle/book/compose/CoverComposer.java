@@ -4,7 +4,6 @@ import fascicle.book.address.Leaf;
 import fascicle.book.address.Shelf;
 import fascicle.book.page.CoverPage;
 import fascicle.book.page.Hanging;
-import fascicle.book.page.Link;
 import fascicle.book.words.Words;
 import fascicle.notebook.Missing;
 import fascicle.workings.EntryWorking;

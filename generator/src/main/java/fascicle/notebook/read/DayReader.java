@@ -16,7 +16,6 @@ import fascicle.notebook.text.FrontMatter;
 import fascicle.notebook.text.Node;
 import fascicle.notebook.text.NodeReader;
 import fascicle.notebook.text.SourceText;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
