@@ -6,6 +6,8 @@ import fascicle.notebook.Findings;
 import fascicle.notebook.Method;
 import fascicle.notebook.Missing;
 import fascicle.notebook.Place;
+import fascicle.notebook.Recipe;
+import fascicle.notebook.Vessel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -66,16 +68,8 @@ final class Checks {
         Findings findings = new Findings();
         Method method = working.method();
         WorkedRecipe recipe = recipes.ofShown(method);
-        new BathChecks(findings, workings.notebook().cover()).check(method.called(), method.recipe(), recipe,
-                method.place());
-        new VesselChecks(unread, findings).check(method.called(), recipe, method.recipe().bath().water(),
-                recipes.vessel(method.recipe()), working.pot(), method.place());
-        new HeatedVesselChecks(findings).check(method.called(), method.recipe(), recipes.vessel(method.recipe()),
-                method.place());
-        AmountChecks amounts = new AmountChecks(unread, findings);
-        amounts.check(recipe);
-        amounts.weight(method);
-        new MixingChecks(findings).check(recipe);
+        check(method.called(), method.recipe(), recipe, working.pot(), method.place(), findings);
+        new AmountChecks(unread, findings).weight(method);
         new GapChecks(unread, findings).check(method, recipe);
         return findings;
     }
@@ -84,19 +78,23 @@ final class Checks {
         Findings findings = new Findings();
         Entry entry = working.entry();
         WorkedRecipe recipe = workings.recipe(working);
-        new BathChecks(findings, workings.notebook().cover()).check(entry.called(), entry.recipe(), recipe, entry.place());
-        new VesselChecks(unread, findings).check(entry.called(), recipe, entry.recipe().bath().water(),
-                recipes.vessel(entry.recipe()), working.pot(), entry.place());
-        new HeatedVesselChecks(findings).check(entry.called(), entry.recipe(), recipes.vessel(entry.recipe()),
-                entry.place());
+        check(entry.called(), entry.recipe(), recipe, working.pot(), entry.place(), findings);
         AmountChecks amounts = new AmountChecks(unread, findings);
-        amounts.check(recipe);
         amounts.weight(working);
         amounts.kept(working);
-        new MixingChecks(findings).check(recipe);
         new GapChecks(unread, findings).check(working, recipe);
         new GlassChecks(findings).check(working);
         return findings;
+    }
+
+    /** What is asked of a recipe, whoever has it. */
+    private void check(String called, Recipe recipe, WorkedRecipe worked, PotFigures pot, Place whole, Findings findings) {
+        Optional<Vessel> vessel = recipes.vessel(recipe);
+        new BathChecks(findings, workings.notebook().cover()).check(called, recipe, worked, whole);
+        new VesselChecks(unread, findings).check(called, worked, recipe.bath().water(), vessel, pot, whole);
+        new HeatedVesselChecks(findings).check(called, recipe, vessel, whole);
+        new AmountChecks(unread, findings).check(worked);
+        new MixingChecks(findings).check(worked);
     }
 
     /** An entry that errors keep out, with those errors; of what stands elsewhere it is said where. */

@@ -73,7 +73,7 @@ public final class HeatLimits {
             }
         });
         step.from().ifPresent(this::temperature);
-        boolean sun = step.on().filter(on -> on.value() == HeatStep.Source.SUN).isPresent();
+        boolean sun = step.isInTheSun();
         Beyond.Taking taking = sun ? Beyond.Taking.SUN : Beyond.Taking.HEATING;
         time("over", step.over(), sun ? LONGEST_SUN : LONGEST_HEAT, taking);
         time("hold", step.hold(), sun ? LONGEST_SUN : LONGEST_HEAT, taking);

@@ -1,7 +1,6 @@
 package fascicle.workings.clock;
 
 import fascicle.notebook.HeatStep;
-import fascicle.notebook.Noted;
 import fascicle.notebook.Part;
 import fascicle.notebook.Recipe;
 import java.util.Optional;
@@ -110,7 +109,7 @@ public record Stage(Kind kind, Vat vat, Optional<Recipe.Purpose> purpose, Time f
         return switch (kind) {
             case ON, OFF, LIFT -> true;
             case ADD -> vat != Vat.BIN;
-            case RISE, HOLD -> step.flatMap(HeatStep::on).map(Noted::value).filter(HeatStep.Source.SUN::equals).isEmpty();
+            case RISE, HOLD -> step.filter(HeatStep::isInTheSun).isEmpty();
             default -> false;
         };
     }
