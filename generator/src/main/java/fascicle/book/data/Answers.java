@@ -109,10 +109,11 @@ public final class Answers {
      * @param measuring what things are measured out with
      * @param acidity how sour its bath is
      * @param cautions what to heed, in sentences
-     * @return {@code {of, needles_g, liquor_ml, water_ml, ratio, vessel, pots, filled_percent, parts, each_pot,
-     *     ph_estimate, ph_after_heating, cautions}}, parts being totals of the batch, and the baths beside the dyebath.
-     *     Where the batch is shared out to equal pots, {@code each_pot [{pots, quantities}]} tells, as a plan does, what
-     *     goes into one: its parts have the {@code stock} that the balance asks for there, be it that the total could be
+     * @return {@code {of, needles_g, liquor_ml, water_ml, standing_ml, ratio, about, vessel, pots, filled_percent,
+     *     depth_cm, parts, extract, presoak, before, after, finish, each_pot, ph_estimate, ph_after_heating,
+     *     ph_estimate_why, cautions}}, parts being totals of the batch, and the baths beside the dyebath. Where the
+     *     batch is shared out to equal pots, {@code each_pot [{pots, quantities}]} tells, as a plan does, what goes
+     *     into one: its parts have the {@code stock} that the balance asks for there, be it that the total could be
      *     weighed. The other baths are one for all pots and stand with the totals alone; where there is one pot, or
      *     nobody knows how many, the list is empty
      */
@@ -121,7 +122,8 @@ public final class Answers {
         BatchJson batch = new BatchJson(answers.json, measuring);
         answers.json.object(() -> {
             batch.write(scaled);
-            answers.json.items("each_pot", scaled.pots().orElse(1) > 1 ? List.of(scaled.ofOnePot()) : List.of(), pot -> {
+            List<Scaled> each = scaled.pots().orElse(1) > 1 ? List.of(scaled.ofOnePot()) : List.of();
+            answers.json.items("each_pot", each, pot -> {
                 answers.json.count("pots", scaled.pots());
                 answers.json.object("quantities", () -> batch.write(pot));
             });

@@ -42,9 +42,9 @@ public final class PlanJson {
      * @param workings what it was planned from
      * @param words the book's words
      * @param doings stages in words
-     * @return {@code {people, each_g, minors, start, needles_g, bundles, methods, refused, needs, needles, dyed, lots, clock,
-     *     together, last, unplaced, duties, cautions}}; each method with {@code whole}, the {@code pots} it is shared out
-     *     to, and the {@code remarks} that stand on the sheet
+     * @return {@code {people, each_g, minors, start, needles_g, bundles, methods, refused, needs, needles, dyed, lots,
+     *     clock, together, last, unplaced, duties, cautions}}; each method with {@code whole}, {@code each_pot} of
+     *     those it is shared out to, and the {@code remarks} that stand on the sheet
      */
     public static String of(DayPlan plan, Workings workings, Words words, Doings doings) {
         return new PlanJson(plan, workings, words, doings).text();
