@@ -6,7 +6,9 @@ package fascicle.bath;
  */
 public final class CarryOut {
 
-    /** Liquid that clings to a gram of dry needles when they are lifted out, mL ({@code common practice, no source}). */
+    /**
+     * Liquid that clings to a gram of dry needles when they are lifted out, mL ({@code common practice, no source}).
+     */
     private static final double MILLILITRES_PER_GRAM = 1;
 
     private CarryOut() {}

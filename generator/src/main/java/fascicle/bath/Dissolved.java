@@ -14,7 +14,9 @@ public record Dissolved(double acetic, double citric, double alkalinity, double 
     /** Nothing at all. */
     public static final Dissolved NOTHING = new Dissolved(0, 0, 0, 0);
 
-    /** The pH of water of which nobody said it: most waterworks deliver about this ({@code common practice, no source}). */
+    /**
+     * The pH of water of which nobody said it: most waterworks deliver about this ({@code common practice, no source}).
+     */
     public static final double PH_OF_WATER = 7.5;
 
     /** Molar mass of acetic acid, g/mol: IUPAC atomic weights ({@code from memory}). */

@@ -13,8 +13,8 @@ final class Equilibria {
 
     /**
      * Citric acid's three steps at I = 0: Bates and Pinching (1949), as in the CRC Handbook of Chemistry and Physics
-     * ({@code from memory}); measured again as 3.127, 4.759 and 6.397 (“Dissociation Quotients for Citric Acid in Aqueous
-     * Sodium Chloride Media to 150 °C”, Journal of Solution Chemistry, doi 10.1023/A:1024437112335).
+     * ({@code from memory}); measured again as 3.127, 4.759 and 6.397 (“Dissociation Quotients for Citric Acid in
+     * Aqueous Sodium Chloride Media to 150 °C”, Journal of Solution Chemistry, doi 10.1023/A:1024437112335).
      */
     private static final double CITRIC_FIRST = constant(3.128);
     private static final double CITRIC_SECOND = constant(4.761);
@@ -58,7 +58,9 @@ final class Equilibria {
                 + CARBONIC_FIRST * CARBONIC_SECOND / (hydrogen * hydrogen));
     }
 
-    /** Carbon in a litre of water of known alkalinity and pH, mol; none where the pH alone asks for more than all of it. */
+    /**
+     * Carbon in a litre of water of known alkalinity and pH, mol; none where the pH alone asks for more than all of it.
+     */
     static double carbon(double alkalinity, double ph) {
         double hydrogen = constant(ph);
         double charge = alkalinity - WATER / hydrogen + hydrogen;

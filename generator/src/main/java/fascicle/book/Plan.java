@@ -79,7 +79,8 @@ public final class Plan {
         files.add(new File(theme.styleAddress(), theme.style()));
         theme.besideStyle().forEach(address -> files.add(new File(address, theme.fileBesideStyle(address))));
         plan.ask().start().ifPresent(start -> files.add(new File("plan.ics", utf8(Calendar.of(
-                ScheduledEvents.of(plan.schedule(), this::pot, doings, named(start.toLocalDate())), stamp(start.toLocalDate()))))));
+                ScheduledEvents.of(plan.schedule(), this::pot, doings, named(start.toLocalDate())),
+                stamp(start.toLocalDate()))))));
         return files;
     }
 
@@ -95,7 +96,9 @@ public final class Plan {
                 .map(batch -> batch.chosen().id()).collect(Collectors.joining("\n"));
     }
 
-    /** What the calendar says it was written at: the notebook's newest day, since the same plan gives the same bytes. */
+    /**
+     * What the calendar says it was written at: the notebook's newest day, since the same plan gives the same bytes.
+     */
     private Instant stamp(LocalDate start) {
         return Today.of(workings.notebook()).orElse(start).atStartOfDay(ZoneOffset.UTC).toInstant();
     }

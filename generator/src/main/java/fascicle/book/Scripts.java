@@ -14,11 +14,12 @@ final class Scripts {
 
     /** What stands as it is: strings, and regular expressions, which begin where a value may. */
     private static final String LITERAL = "'(?:\\\\.|[^'\\\\])*+'|\"(?:\\\\.|[^\"\\\\])*+\"|`(?:\\\\.|[^`\\\\])*+`"
-            + "|(?<=[(,=:?!&|\\[]|[(,=:?!&|\\[] |return )/(?![*/])(?:\\\\.|\\[(?:\\\\.|[^\\]\\\\])*+]|[^/\\\\\\n\\[])++/";
+            + "|(?<=[(,=:?!&|\\[]|[(,=:?!&|\\[] |return )"
+            + "/(?![*/])(?:\\\\.|\\[(?:\\\\.|[^\\]\\\\])*+]|[^/\\\\\\n\\[])++/";
 
     /**
-     * Comments, empty lines, space beside a sign, a block's last semicolon: a phone by the stove loads none of them. Our
-     * scripts end every statement with a semicolon, so that no line needs its end, and have no loop without a body.
+     * Comments, empty lines, space beside a sign, a block's last semicolon: a phone by the stove loads none of them.
+     * Our scripts end every statement with a semicolon, so that no line needs its end, and have no loop without a body.
      */
     private static final Pattern NEEDLESS = Pattern.compile("(" + LITERAL + ")|//[^\\n]*+|/\\*(?s:.)*?\\*/|;\\s*+(?=})"
             + "|\\s*+(?:([{(\\[;,:?=<>*&|!}])\\s*+|([)\\].])[ \\t]*+|(?<![-+] )([-+])[ \\t]*+(?![-+]))|(\\n)\\s*+");

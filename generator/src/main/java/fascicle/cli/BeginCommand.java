@@ -43,7 +43,8 @@ final class BeginCommand implements Callable<Integer> {
             Files.writeString(path, text(file.getValue()).replace(DAY, today), StandardOpenOption.CREATE_NEW);
         }
         terminal.say("A notebook is begun in “" + folder + "”. Look at it as a book with:");
-        terminal.say("  " + Called.program() + " publish " + CommandLinePath.of(folder) + " --to " + CommandLinePath.of(beside()));
+        terminal.say("  " + Called.program() + " publish " + CommandLinePath.of(folder) + " --to "
+                + CommandLinePath.of(beside()));
         return Status.DONE;
     }
 

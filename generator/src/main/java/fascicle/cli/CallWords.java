@@ -28,7 +28,8 @@ final class CallWords {
             return called(twice.getOverwritten()) + " stands twice in this call; name it once.";
         }
         ArgSpec argument = wrong.getArgSpec();
-        return argument == null ? "This call names no command." : unreadable(argument, String.valueOf(wrong.getValue()));
+        return argument == null ? "This call names no command."
+                : unreadable(argument, String.valueOf(wrong.getValue()));
     }
 
     private static String lacking(CommandSpec command, List<ArgSpec> missing) {

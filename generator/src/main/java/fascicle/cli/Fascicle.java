@@ -9,8 +9,8 @@ import picocli.CommandLine.Command;
         description = "Turns a dye notebook into a method book.",
         synopsisSubcommandLabel = "COMMAND",
         commandListHeading = "%nCommands:%n",
-        subcommands = {BeginCommand.class, JotCommand.class, PlanCommand.class, ProofCommand.class, PublishCommand.class,
-            RecallCommand.class, SampleCommand.class, ScaleCommand.class})
+        subcommands = {BeginCommand.class, JotCommand.class, PlanCommand.class, ProofCommand.class,
+            PublishCommand.class, RecallCommand.class, SampleCommand.class, ScaleCommand.class})
 public final class Fascicle {
 
     private Fascicle() {}

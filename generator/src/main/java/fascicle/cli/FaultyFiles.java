@@ -104,7 +104,8 @@ final class FaultyFiles {
 
     /** The file of an entry that errors keep out of the book. */
     private void addMissing(Noted<String> id) {
-        sound.missing().stream().filter(missing -> missing.entry() && Ids.key(missing.what()).equals(Ids.key(id.value())))
+        sound.missing().stream().filter(missing ->
+                missing.entry() && Ids.key(missing.what()).equals(Ids.key(id.value())))
                 .map(missing -> missing.place().file()).forEach(files::add);
     }
 }

@@ -13,7 +13,9 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
-/** A table of things of known colour that were photographed: where each lies in which picture, and its Lab under D50. */
+/**
+ * A table of things of known colour that were photographed: where each lies in which picture, and its Lab under D50.
+ */
 final class KnownThings {
 
     private static final List<String> WANTED = List.of("x", "y", "width", "height", "L", "a", "b");
@@ -64,7 +66,8 @@ final class KnownThings {
                 .setHeader().setSkipHeaderRecord(true).setIgnoreHeaderCase(true)
                 .setIgnoreSurroundingSpaces(true).setIgnoreEmptyLines(true).get();
         try (CSVParser parser = CSVParser.parse(text, format)) {
-            List<String> lacking = WANTED.stream().filter(column -> !parser.getHeaderMap().containsKey(column)).toList();
+            List<String> lacking = WANTED.stream().filter(column -> !parser.getHeaderMap().containsKey(column))
+                    .toList();
             if (!lacking.isEmpty()) {
                 throw wrong("lacks the column " + lacking.get(0) + "; its first line is " + HEADING);
             }
@@ -103,7 +106,8 @@ final class KnownThings {
         }
         try {
             return new Thing(row.getRecordNumber(), picture, new Area(number(row, "x"), number(row, "y"),
-                    number(row, "width"), number(row, "height")), new Lab(lightness, number(row, "a"), number(row, "b")));
+                    number(row, "width"), number(row, "height")),
+                    new Lab(lightness, number(row, "a"), number(row, "b")));
         } catch (IllegalArgumentException outside) {
             throw inRow(row, "names an area that does not lie in the picture; x and width together are at most 100, y "
                     + "and height too");

@@ -65,7 +65,8 @@ final class LearntUncertainty {
             all.add("all lie in one photograph; take three or more, on different days, and name them all in the table");
         }
         if (uncertainty() > TOO_FAR) {
-            all.add("these lie so far off that an area or a known colour is likely mistaken; look first at row " + worst);
+            all.add("these lie so far off that an area or a known colour is likely mistaken; look first at row "
+                    + worst);
         }
         return List.copyOf(all);
     }

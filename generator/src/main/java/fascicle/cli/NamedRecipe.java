@@ -21,7 +21,8 @@ final class NamedRecipe {
 
     /** The id of what is named, if there is such a thing without errors. */
     static Optional<String> find(Notebook read, String named) {
-        return ofTag(read, named).or(() -> read.entry(named).map(Entry::id)).or(() -> read.method(named).map(Method::id));
+        return ofTag(read, named).or(() -> read.entry(named).map(Entry::id))
+                .or(() -> read.method(named).map(Method::id));
     }
 
     private static Optional<String> ofTag(Notebook read, String named) {

@@ -53,7 +53,8 @@ final class NearColour {
         }
         Lab colour = new Lab(number(found.group(1)), number(found.group(2)), number(found.group(3)));
         if (colour.lightness() < 0 || colour.lightness() > 100) {
-            throw new WrongCall("“" + written + "” has a lightness outside 0 to 100; Lab is written as 36.2,27.4,20.1.");
+            throw new WrongCall("“" + written
+                    + "” has a lightness outside 0 to 100; Lab is written as 36.2,27.4,20.1.");
         }
         return Optional.of(colour);
     }

@@ -59,16 +59,16 @@ final class PlanCommand implements Callable<Integer> {
     private int people = 1;
 
     @Option(names = "--vessel", paramLabel = "VESSEL",
-            description = "The id of a vessel, once for each method in their order, or once for all; the method's own if "
-                    + "left out.")
+            description = "The id of a vessel, once for each method in their order, or once for all; the method's own "
+                    + "if left out.")
     private List<String> vessels = List.of();
 
     @Option(names = "--start", paramLabel = "TIME", description = "When work begins, such as 2026-06-13T09:00.")
     private String start = "";
 
     @Option(names = "--minors",
-            description = "Plan for people under eighteen: no powders and no stove for them, no metal salts but dissolved "
-                    + "alum.")
+            description = "Plan for people under eighteen: no powders and no stove for them, no metal salts but "
+                    + "dissolved alum.")
     private boolean minors;
 
     @Option(names = "--to", paramLabel = "DIR",
@@ -95,8 +95,8 @@ final class PlanCommand implements Callable<Integer> {
         }
         long pots = DayPlan.pots(workings, ask);
         if (pots > Batch.MOST_POTS) {
-            throw new WrongCall("This would take " + pots + " pots, more than " + Batch.MOST_POTS + "; name a larger vessel "
-                    + "by --vessel, fewer people or less for each.");
+            throw new WrongCall("This would take " + pots + " pots, more than " + Batch.MOST_POTS + "; name a larger "
+                    + "vessel by --vessel, fewer people or less for each.");
         }
         DayPlan made = DayPlan.of(workings, ask);
         Plan plan = new Plan(workings, made);
@@ -118,8 +118,8 @@ final class PlanCommand implements Callable<Integer> {
             throw new WrongNotebook("“" + id + "” has no recipe to plan by; write its bath, or name another.");
         }
         recipe.bath().reuses().ifPresent(reused -> {
-            throw new WrongNotebook("“" + id + "” went into the bath that “" + reused.value() + "” left, which cannot be "
-                    + "poured anew; plan by the entry that made that bath, or by a method.");
+            throw new WrongNotebook("“" + id + "” went into the bath that “" + reused.value() + "” left, which cannot "
+                    + "be poured anew; plan by the entry that made that bath, or by a method.");
         });
         UnweighedRecipe.hint(workings, id).ifPresent(terminal::say);
     }

@@ -97,7 +97,10 @@ final class PublishCommand implements Callable<Integer> {
         return theme == null ? Theme.shipped(named) : Theme.in(theme);
     }
 
-    /** Writes every page, and finishes only if the theme failed on none; what lies in the book's folder stays until then. */
+    /**
+     * Writes every page, and finishes only if the theme failed on none; what lies in the book's folder stays until
+     * then.
+     */
     private Bound bind(Book book) throws IOException, ThemeBroken {
         try (Binding binding = Binding.open(target, notebook, edition.word())) {
             List<String> addresses = book.addresses();

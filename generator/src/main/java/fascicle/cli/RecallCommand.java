@@ -58,7 +58,8 @@ final class RecallCommand implements Callable<Integer> {
     private List<String> verdicts = List.of();
 
     @Option(names = "--near", paramLabel = "COLOUR",
-            description = "The nearest first: a screen colour (#7f4632), Lab (36.2,27.4,20.1), or an entry's tag or id.")
+            description = "The nearest first: a screen colour (#7f4632), Lab (36.2,27.4,20.1), or an entry's "
+                    + "tag or id.")
     private String near = "";
 
     @Option(names = "--order", paramLabel = "ORDER",
@@ -133,7 +134,8 @@ final class RecallCommand implements Callable<Integer> {
         int missing = read.missing().size();
         if (missing > 0) {
             terminal.say((missing == 1 ? "1 file or pot has" : missing + " files or pots have")
-                    + " errors and could not be looked at; see: " + Called.program() + " proof " + CommandLinePath.of(notebook));
+                    + " errors and could not be looked at; see: " + Called.program() + " proof "
+                    + CommandLinePath.of(notebook));
         }
     }
 }

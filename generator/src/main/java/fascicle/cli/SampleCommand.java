@@ -110,8 +110,8 @@ final class SampleCommand implements Callable<Integer> {
         LearntUncertainty learnt = new LearntUncertainty();
         for (KnownThings.Thing thing : things) {
             if (card.stream().anyMatch(patch -> thing.overlaps(patch.at()))) {
-                throw new WrongCall("Row " + thing.row() + " of the table lies on the card itself, which cannot test the "
-                        + "card; name things beside it.");
+                throw new WrongCall("Row " + thing.row() + " of the table lies on the card itself, which cannot test "
+                        + "the card; name things beside it.");
             }
             learnt.add(thing, sample(thing.photo(), thing.at(), card));
         }
@@ -134,8 +134,8 @@ final class SampleCommand implements Callable<Integer> {
         }
         List<Lab> patches = table(chart).readings().stream().map(ReadingTable.Read::lab).toList();
         if (patches.size() > Patch.MOST) {
-            throw new WrongCall("The table “" + chart + "” has " + patches.size() + " colours, more than the " + Patch.MOST
-                    + " patches that a chart may have; name the chart's own.");
+            throw new WrongCall("The table “" + chart + "” has " + patches.size() + " colours, more than the "
+                    + Patch.MOST + " patches that a chart may have; name the chart's own.");
         }
         if (patches.size() % columns != 0) {
             throw new WrongCall("The table “" + chart + "” has " + patches.size() + " colours, which do not fill rows "
@@ -148,8 +148,8 @@ final class SampleCommand implements Callable<Integer> {
         String number = grey.strip().replaceFirst("\\s*%$", "");
         if (!number.matches("[0-9]{1,3}(\\.[0-9]{1,9})?") || Double.parseDouble(number) < 1
                 || Double.parseDouble(number) > 100) {
-            throw new WrongCall("“" + grey + "” after --grey is no card's reflectance; it is from 1 to 100 per cent, and "
-                    + "18 for the grey card of photographers.");
+            throw new WrongCall("“" + grey + "” after --grey is no card's reflectance; it is from 1 to 100 per cent, "
+                    + "and 18 for the grey card of photographers.");
         }
         return Double.parseDouble(number);
     }

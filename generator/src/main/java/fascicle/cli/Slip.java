@@ -49,7 +49,8 @@ final class Slip {
             slip.line("#   dye: [{is: , amount: }]");
         }
         if (alone) {
-            slip.line("# colour: [{hex: \"#\"}]    # or [{photo: {file: , needles: [x, y, w, h], card: {at: [x, y, w, h]}}}]");
+            slip.line("# colour: [{hex: \"#\"}]    "
+                    + "# or [{photo: {file: , needles: [x, y, w, h], card: {at: [x, y, w, h]}}}]");
             slip.line("outcome:");
             slip.outcome("  ");
         } else {

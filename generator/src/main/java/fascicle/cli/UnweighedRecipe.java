@@ -15,13 +15,14 @@ final class UnweighedRecipe {
                 .map(entry -> entry.needles().grams().isPresent()
                         && entry.entry().needles().state() != Needles.Weighed.DRY
                         ? "“" + id + "” was weighed " + entry.entry().needles().state().word() + ", so only amounts in "
-                                + "% owf can be worked out; give it the dry weight, or a guess at it with “weighed: guessed”."
+                                + "% owf can be worked out; give it the dry weight, or a guess at it with "
+                                + "“weighed: guessed”."
                         : unsaid(id))
                 .or(() -> workings.method(id).filter(method -> method.grams().isEmpty()).map(method -> unsaid(id)));
     }
 
     private static String unsaid(String id) {
-        return "“" + id + "” does not say what its own needles weighed, so only amounts in % owf can be worked out; give "
-                + "it a weight (“weight:” in an entry, “for:” in a method).";
+        return "“" + id + "” does not say what its own needles weighed, so only amounts in % owf can be worked out; "
+                + "give it a weight (“weight:” in an entry, “for:” in a method).";
     }
 }

@@ -16,8 +16,8 @@ final class WeightToDye {
         try {
             Quantity weight = Quantity.read(written, Dimension.MASS, kitchen);
             if (weight.about()) {
-                throw new WrongCall("“" + written + "” is rough, and a weight to work out is exact; write it without “about”, "
-                        + "such as 50 g.");
+                throw new WrongCall("“" + written + "” is rough, and a weight to work out is exact; write it without "
+                        + "“about”, such as 50 g.");
             }
             double grams = weight.value();
             if (grams > 0 && grams <= Batch.MOST_NEEDLES) {

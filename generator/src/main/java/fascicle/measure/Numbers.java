@@ -49,8 +49,8 @@ public final class Numbers {
             places++;
         }
         if (places <= MOST_DIGITS) {
-            String decimal = new BigDecimal(number.getNumerator().multiply(BigInteger.TEN.pow(places)).divide(rest), places)
-                    .toPlainString();
+            BigInteger scaled = number.getNumerator().multiply(BigInteger.TEN.pow(places)).divide(rest);
+            String decimal = new BigDecimal(scaled, places).toPlainString();
             if (digitsIn(decimal) <= MOST_DIGITS) {
                 return decimal;
             }

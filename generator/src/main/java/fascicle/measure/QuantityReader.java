@@ -27,7 +27,8 @@ final class QuantityReader {
             BigFraction more = number();
             Unit lesser = unit();
             if (wanted == Dimension.TEMPERATURE || lesser.size().compareTo(last.size()) >= 0) {
-                throw cursor.unreadable("holds two quantities", "write one, or the larger unit first: " + wanted.example());
+                throw cursor.unreadable("holds two quantities",
+                        "write one, or the larger unit first: " + wanted.example());
             }
             number = number.add(more.multiply(lesser.size()).divide(first.size()));
             about = about || !lesser.exact();
@@ -52,10 +53,12 @@ final class QuantityReader {
         if (words.isEmpty()) {
             throw cursor.isAtEnd()
                     ? cursor.unreadable("has no unit", writeOneOf(Unit.of(wanted, kitchen)) + " after the number")
-                    : cursor.unreadable("has a space inside a number, or two numbers", "write one number without spaces");
+                    : cursor.unreadable("has a space inside a number, or two numbers",
+                            "write one number without spaces");
         }
         if (!cursor.isAtEnd() && JOINS_A_RANGE.contains(words)) {
-            throw cursor.unreadable("holds more than one figure", "write one figure, with about before it if it is rough");
+            throw cursor.unreadable("holds more than one figure",
+                    "write one figure, with about before it if it is rough");
         }
         Unit unit = Unit.named(words, kitchen).orElse(null);
         if (unit == null) {

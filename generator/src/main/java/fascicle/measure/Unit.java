@@ -10,13 +10,14 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /**
  * A unit of measure, with its exact size in its dimension's base unit (g, mL, cm, °C, min).
  *
- * <p>Sources: NIST Handbook 44, Appendix C, and NIST SP 811, Appendix B (pound, ounce, inch, foot, US gallon and its parts);
- * UK Weights and Measures Act 1985 (imperial gallon). The metric cup, tablespoon and teaspoon are the rounded measures
- * that kitchens are sold; a drop is {@code common practice, no source}.
+ * <p>Sources: NIST Handbook 44, Appendix C, and NIST SP 811, Appendix B (pound, ounce, inch, foot, US gallon and its
+ * parts); UK Weights and Measures Act 1985 (imperial gallon). The metric cup, tablespoon and teaspoon are the rounded
+ * measures that kitchens are sold; a drop is {@code common practice, no source}.
  */
 public enum Unit {
     GRAM(Dimension.MASS, "g", exactly("1"), "g, gm, gms, gram, grams, gramme, grammes"),
-    KILOGRAM(Dimension.MASS, "kg", exactly("1000"), "kg, kgs, kilo, kilos, kilogram, kilograms, kilogramme, kilogrammes"),
+    KILOGRAM(Dimension.MASS, "kg", exactly("1000"),
+            "kg, kgs, kilo, kilos, kilogram, kilograms, kilogramme, kilogrammes"),
     MILLIGRAM(Dimension.MASS, "mg", exactly("0.001"), "mg, mgs, milligram, milligrams, milligramme, milligrammes"),
     POUND(Dimension.MASS, "lb", exactly("453.59237"), "lb, lbs, pound, pounds"),
     OUNCE(Dimension.MASS, "oz", POUND.part(16), "oz, ozs, ounce, ounces"),
@@ -165,7 +166,9 @@ public enum Unit {
         return this == FAHRENHEIT ? number.add(FREEZING_POINT_IN_FAHRENHEIT) : number;
     }
 
-    /** Whether parts of this unit are spoken of as halves and quarters (cups, spoons, inches, feet) and not as decimals. */
+    /**
+     * Whether parts of this unit are spoken of as halves and quarters (cups, spoons, inches, feet) and not as decimals.
+     */
     boolean countedInFractions() {
         return kitchens.size() < Kitchen.values().length || COUNTED.contains(this);
     }

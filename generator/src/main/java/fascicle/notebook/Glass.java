@@ -16,7 +16,8 @@ public record Glass(Optional<Reading> plain, Optional<Reading> before, Optional<
         Diluted diluted, Optional<Noted<Quantity>> left) {
 
     /**
-     * What was left, where that was anything. A bath of nothing has no glass to look at, so that 0 L was never measured.
+     * What was left, where that was anything. A bath of nothing has no glass to look at, so that 0 L was never
+     * measured.
      *
      * @return how much, above 0
      */

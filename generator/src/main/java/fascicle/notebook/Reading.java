@@ -43,8 +43,8 @@ public record Reading(How colour, boolean wet, Place place) {
         /**
          * The colour as figures, where there are any; of a table their mean.
          *
-         * @return the colour under D50, that of a picture without a card included; nothing for a judgement against another
-         *     sample, and for a picture without an area of needles
+         * @return the colour under D50, that of a picture without a card included; nothing for a judgement against
+         *     another sample, and for a picture without an area of needles
          */
         default Optional<Lab> lab() {
             return measured().map(measurement -> Lab.mean(measurement.colours()));

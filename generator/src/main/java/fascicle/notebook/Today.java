@@ -32,9 +32,11 @@ public final class Today {
         Stream<LocalDate> gathered = notebook.lots().stream().flatMap(lot -> lot.gathered().stream()).map(Noted::value);
         Stream<LocalDate> bought = notebook.dyes().stream().flatMap(dye -> dye.bought().stream())
                 .flatMap(purchase -> purchase.on().stream()).map(Noted::value);
-        Stream<LocalDate> kept = notebook.entries().stream().flatMap(entry -> entry.kept().flatMap(Kept::since).stream())
+        Stream<LocalDate> kept = notebook.entries().stream()
+                .flatMap(entry -> entry.kept().flatMap(Kept::since).stream())
                 .map(Noted::value);
-        Stream<LocalDate> read = notebook.entries().stream().filter(entry -> newest.filter(entry.date()::isAfter).isEmpty())
+        Stream<LocalDate> read = notebook.entries().stream()
+                .filter(entry -> newest.filter(entry.date()::isAfter).isEmpty())
                 .flatMap(entry -> entry.window().stream().map(window -> window.on(entry.date())));
         Stream<LocalDate> sound = Stream.of(gathered, bought, kept, read).flatMap(dates -> dates)
                 .filter(date -> !isFarAhead(date, newest));
@@ -52,9 +54,9 @@ public final class Today {
     }
 
     /**
-     * The dye days by which stock is taken. A day counts once there is another within ten years of it, so that one wrong
-     * year does not carry pace and use-by dates off, and a maker who begins again after a long pause is believed from the
-     * second day on. Where no day has another so near, all count.
+     * The dye days by which stock is taken. A day counts once there is another within ten years of it, so that one
+     * wrong year does not carry pace and use-by dates off, and a maker who begins again after a long pause is believed
+     * from the second day on. Where no day has another so near, all count.
      *
      * @param notebook any notebook
      * @return each once, in order

@@ -25,8 +25,8 @@ final class Certainty {
     static final double AGAINST_NOTHING = 15;
 
     /**
-     * With a caution about light or areas; common practice, no source. Drawn pictures whose card or needles were marked a
-     * little beside the thing, or whose light was cut off, were read with errors of 5 to 20.
+     * With a caution about light or areas; common practice, no source. Drawn pictures whose card or needles were marked
+     * a little beside the thing, or whose light was cut off, were read with errors of 5 to 20.
      */
     private static final double AGAINST_DOUBT = 12;
 

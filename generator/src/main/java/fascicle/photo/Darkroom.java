@@ -84,7 +84,8 @@ public final class Darkroom {
     }
 
     /**
-     * Copies of several widths, for which the picture is decoded once; each but the widest is made of the next wider one.
+     * Copies of several widths, for which the picture is decoded once; each but the widest is made of the next wider
+     * one.
      *
      * @return in the order of the widths
      * @throws UnreadablePhotograph if the picture cannot be used

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Compares the light that falls on several places of known reflectance, and asks of a card's quarters what the light will
- * be where the needles lie.
+ * Compares the light that falls on several places of known reflectance, and asks of a card's quarters what the light
+ * will be where the needles lie.
  */
 final class LightFall {
 
@@ -53,7 +53,8 @@ final class LightFall {
         double beside = beside(card.at(), quarters);
         if (fall > TOO_MUCH) {
             return Optional.of("the light falls off by " + percent(fall) + " % across the card's area: see that "
-                    + "the area lies on the card alone, or photograph where light falls evenly, without shade or glare");
+                    + "the area lies on the card alone, or photograph where light falls evenly, without shade or "
+                    + "glare");
         }
         return fall < SEEN || StrictMath.abs(beside) <= TOO_MUCH ? Optional.empty()
                 : Optional.of("the light changes across the card, and by that slope the needles have "

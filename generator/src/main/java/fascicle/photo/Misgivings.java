@@ -40,8 +40,8 @@ final class Misgivings {
         }
         misgivings.clipped(patches, needles);
         if (correction.against() == Against.GREY_CARD && patches.stream().noneMatch(Known::grey)) {
-            misgivings.add(Kind.CHART_MISFIT, "none of the patches is grey, and there are fewer than six: mark a grey card, "
-                    + "or the whole chart");
+            misgivings.add(Kind.CHART_MISFIT, "none of the patches is grey, and there are fewer than six: mark a grey "
+                    + "card, or the whole chart");
         } else if (correction.against() == Against.GREY_CARD) {
             misgivings.cards(patches.stream().filter(Known::grey).toList(), at, negative.profile());
         }

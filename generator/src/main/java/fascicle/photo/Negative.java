@@ -59,8 +59,8 @@ record Negative(FileKind kind, int width, int height, boolean coloured, Orientat
             throw damaged();
         }
         if (StrictMath.max(width, height) > LONGEST_SIDE && width * height <= MOST_PIXELS) {
-            throw new UnreadablePhotograph("is " + width + " by " + height + " pixels, longer than any photograph; cut it, "
-                    + "or save it smaller");
+            throw new UnreadablePhotograph("is " + width + " by " + height + " pixels, longer than any photograph; cut "
+                    + "it, or save it smaller");
         }
         if (width * height > MOST_PIXELS) {
             throw new UnreadablePhotograph("is " + width + " by " + height + " pixels, more than the "

@@ -39,8 +39,8 @@ final class Print {
     }
 
     /**
-     * Copies of at most these widths, in their order. The picture is decoded and gone through once, for the widest; each
-     * other is made of the light of the next wider one, which costs little and is as good as the eye can tell.
+     * Copies of at most these widths, in their order. The picture is decoded and gone through once, for the widest;
+     * each other is made of the light of the next wider one, which costs little and is as good as the eye can tell.
      */
     static List<byte[]> of(Negative negative, List<Integer> widths) throws UnreadablePhotograph, IOException {
         Map<Integer, byte[]> files = new HashMap<>();

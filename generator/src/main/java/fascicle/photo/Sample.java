@@ -29,13 +29,14 @@ public record Sample(Lab lab, Against against, int pixels, double unlevelness, d
     }
 
     /**
-     * The same sample, when it is known how far such photographs lie from the truth; never surer than its chart fits, nor
-     * than its cautions allow.
+     * The same sample, when it is known how far such photographs lie from the truth; never surer than its chart fits,
+     * nor than its cautions allow.
      *
      * @param found as CIEDE2000
      * @return a copy
      */
     public Sample withUncertainty(double found) {
-        return new Sample(lab, against, pixels, unlevelness, Certainty.of(found, leftOver, cautions), leftOver, cautions);
+        return new Sample(lab, against, pixels, unlevelness, Certainty.of(found, leftOver, cautions), leftOver,
+                cautions);
     }
 }

@@ -16,8 +16,8 @@ import java.util.Set;
 /**
  * Amounts that nobody weighs out or pours ({@code common practice, no source}): more than 20 % owf of a dye, more than
  * the needles weigh of anything else but what goes by the litre. Of a liquid as it is sold, whose strength nobody said,
- * only what no pot takes is too much. Of a plant any amount may be right. Where needles or liquor are not known an amount
- * is judged by what is.
+ * only what no pot takes is too much. Of a plant any amount may be right. Where needles or liquor are not known an
+ * amount is judged by what is.
  */
 final class Absurdity {
 
@@ -37,7 +37,9 @@ final class Absurdity {
      */
     private static final double MOST_LIQUID_DYE = 5;
 
-    /** Of any other liquid, mL or g to a gram of needles: a sample of 5 g lies in a jar of a litre, and be it all of it. */
+    /**
+     * Of any other liquid, mL or g to a gram of needles: a sample of 5 g lies in a jar of a litre, and be it all of it.
+     */
     private static final double MOST_LIQUID = 200;
 
     /** Of what goes by the litre, % owf, where nobody knows the litres: as much as that jar takes. */

@@ -39,7 +39,8 @@ final class AdditionChecks {
         Stream.concat(recipe.before().stream(), recipe.after().stream()).forEach(treatment ->
                 check(treatment.with().stream(), treatment.heat(), Optional.empty(), "", whole));
         check(Stream.concat(recipe.bath().dye().stream(), recipe.bath().assistants().stream()), recipe.heat(),
-                recipe.cool(), recipe.cool().isEmpty() ? ", or say how long the bath goes on under “cool:”" : "", whole);
+                recipe.cool(), recipe.cool().isEmpty() ? ", or say how long the bath goes on under “cool:”" : "",
+                whole);
     }
 
     private void check(Stream<Part> parts, List<HeatStep> heat, Optional<Noted<Span>> cool, String mend, Place whole) {
@@ -54,12 +55,15 @@ final class AdditionChecks {
         // Of what is added months later that alone is said.
         parts.flatMap(part -> part.at().stream()).filter(at -> at.value() instanceof Span.Timed timed
                 && timed.time().value() > over && timed.time().value() <= HeatLimits.LONGEST_SOAK).forEach(at ->
-                        own(at, heat, cool, whole).ifPresent(place -> findings.warning(place, "“at: " + at.written() + "” "
-                                + (place.equals(at.place()) ? "" : "(" + at.place() + ") ") + "comes when the bath is over: "
-                                + took + "; check the time and its unit" + mend)));
+                        own(at, heat, cool, whole).ifPresent(place -> findings.warning(place, "“at: " + at.written()
+                                + "” " + (place.equals(at.place()) ? "" : "(" + at.place() + ") ")
+                                + "comes when the bath is over: " + took + "; check the time and its unit" + mend)));
     }
 
-    /** Where an entry or method itself says so: its addition, else its heat or cooling; what all is lent is said of the lender. */
+    /**
+     * Where an entry or method itself says so: its addition, else its heat or cooling; what all is lent is said of the
+     * lender.
+     */
     private static Optional<Place> own(Noted<Span> at, List<HeatStep> heat, Optional<Noted<Span>> cool, Place whole) {
         Stream<Noted<?>> heats = heat.stream().flatMap(step ->
                 Stream.<Optional<? extends Noted<?>>>of(step.to(), step.over(), step.hold()).flatMap(Optional::stream));

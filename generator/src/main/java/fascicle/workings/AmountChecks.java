@@ -12,8 +12,8 @@ import fascicle.notebook.Place;
 import java.util.Optional;
 
 /**
- * Whether amounts are such as one weighs out, pours or keeps ({@code common practice, no source}). Of a plant any amount
- * may be right.
+ * Whether amounts are such as one weighs out, pours or keeps ({@code common practice, no source}). Of a plant any
+ * amount may be right.
  */
 final class AmountChecks {
 
@@ -42,10 +42,11 @@ final class AmountChecks {
         recipe.lines().forEach(line -> line.part().amount().filter(amount -> amount.value().isNothing())
                 .ifPresent(amount -> findings.warning(amount.place(), written(line)
                         + " is nothing; fill in how much it was, or leave the line out")));
-        recipe.finish().stream().filter(line -> line.goesByTheLitre()).forEach(line -> findings.warning(place(line.part()),
-                written(line) + " is for each litre of a bath, and a finish has none; write how much it was, such as 12 g"));
-        Absurdity.in(recipe).stream().filter(found -> !unread.holds(found.line())).forEach(found -> findings.warning(place(found.line().part()),
-                written(found.line()) + said(found.excess())));
+        recipe.finish().stream().filter(Line::goesByTheLitre).forEach(line -> findings.warning(place(line.part()),
+                written(line) + " is for each litre of a bath, and a finish has none; write how much it was, such as "
+                        + "12 g"));
+        Absurdity.in(recipe).stream().filter(found -> !unread.holds(found.line())).forEach(found ->
+                findings.warning(place(found.line().part()), written(found.line()) + said(found.excess())));
     }
 
     /** Checks the weight of an entry's needles. */
@@ -76,8 +77,9 @@ final class AmountChecks {
         if (grams > 0 && weight.value().value() > most * grams) {
             findings.warning(weight.place(), "“" + weight.written() + "” kept"
                     + how.map(noted -> " " + noted.value().word()).orElse("") + " is "
-                    + Say.figure(weight.value().value() / grams) + " times the " + Say.weight(grams) + " of needles that were "
-                    + "dyed, more than the " + Say.figure(most) + " times that one expects at most; check both weights");
+                    + Say.figure(weight.value().value() / grams) + " times the " + Say.weight(grams) + " of needles "
+                    + "that were dyed, more than the " + Say.figure(most)
+                    + " times that one expects at most; check both weights");
         }
     }
 
@@ -105,14 +107,15 @@ final class AmountChecks {
                     + " g that one expects at most of anything but a plant; " + CHECK + PLANT;
         }
         if (excess instanceof Excess.InAPot much) {
-            return " is more than the " + Say.weight(much.most()) + " that one expects at most of anything but a plant, for "
-                    + "whatever needles; " + CHECK + PLANT;
+            return " is more than the " + Say.weight(much.most()) + " that one expects at most of anything but a "
+                    + "plant, for whatever needles; " + CHECK + PLANT;
         }
         if (excess instanceof Excess.Liquid much) {
             String unit = much.weighed() ? "g" : "mL";
             return " comes to " + Say.figure(much.toAGram()) + " " + unit + " to a gram of needles, more than the "
-                    + Say.figure(much.most()) + " " + unit + " that one expects at most of a liquid" + (much.dye() ? " dye; "
-                    + CHECK + ", or say “type: natural” in its file if it is a decoction" : "; " + CHECK);
+                    + Say.figure(much.most()) + " " + unit + " that one expects at most of a liquid"
+                    + (much.dye() ? " dye; " + CHECK + ", or say “type: natural” in its file if it is a decoction"
+                            : "; " + CHECK);
         }
         if (excess instanceof Excess.InStock much) {
             return " would be " + Say.figure(much.percent()) + " g in 100 mL, more than the " + Say.figure(much.most())

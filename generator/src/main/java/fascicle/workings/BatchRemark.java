@@ -68,7 +68,9 @@ public sealed interface BatchRemark {
      */
     record LeftTooLittle(Magnitude taken, Magnitude left, Magnitude enoughFor) implements BatchRemark {}
 
-    /** What is odd about the recipe itself, whatever it is worked out for: someone should check it before it is done. */
+    /**
+     * What is odd about the recipe itself, whatever it is worked out for: someone should check it before it is done.
+     */
     sealed interface Odd extends BatchRemark {}
 
     /**
@@ -94,7 +96,9 @@ public sealed interface BatchRemark {
      */
     record ManyPots(int pots, int most) implements BatchRemark {}
 
-    /** Nobody knows how much liquor it takes, since neither water nor ratio nor depth is told, or not for which needles. */
+    /**
+     * Nobody knows how much liquor it takes, since neither water nor ratio nor depth is told, or not for which needles.
+     */
     record NoLiquor() implements BatchRemark {}
 
     /** The liquid parts alone come to more than the liquor. */

@@ -66,7 +66,8 @@ final class BathChecks {
         boolean stock = bath.mostLiquid().flatMap(line -> Line.amount(line.part()))
                 .filter(Amount.OfStock.class::isInstance).isPresent();
         boolean depth = water.filter(noted -> noted.value() instanceof Water.ByDepth).isPresent();
-        return (stock ? "use a stronger stock, or " : "use less of them, or ") + (depth ? "deeper water" : "a higher ratio");
+        return (stock ? "use a stronger stock, or " : "use less of them, or ")
+                + (depth ? "deeper water" : "a higher ratio");
     }
 
     private void impossible(String what, Liquor liquor, String mend, Place place) {
@@ -88,8 +89,8 @@ final class BathChecks {
     /** Where another liquid floods the bath, that is said of its amount, and the water is not to blame. */
     private void ratio(double ratio, Mixture bath, Optional<Noted<Water>> water, Place place) {
         if (ratio < LEAST_RATIO || ratio > MOST_RATIO && !bath.isFlooded()) {
-            findings.warning(place, written(water) + "gives " + Say.figure(ratio) + " mL of liquor to a gram of needles, "
-                    + "where " + Say.figure(LEAST_RATIO) + " to " + Say.figure(MOST_RATIO)
+            findings.warning(place, written(water) + "gives " + Say.figure(ratio) + " mL of liquor to a gram of "
+                    + "needles, where " + Say.figure(LEAST_RATIO) + " to " + Say.figure(MOST_RATIO)
                     + " is usual; check the water and the weight");
         }
     }
@@ -98,7 +99,8 @@ final class BathChecks {
         dry(recipe.presoak().stream().map(Recipe.Presoak::water).toList(), worked.presoak().stream().toList());
         dry(recipe.before().stream().map(Recipe.Treatment::water).toList(), worked.before());
         dry(recipe.after().stream().map(Recipe.Treatment::water).toList(), worked.after());
-        recipe.bath().extract().flatMap(Bath.Extract::water).ifPresent(water -> dry(water, Magnitude.ZERO, Magnitude.UNKNOWN));
+        recipe.bath().extract().flatMap(Bath.Extract::water)
+                .ifPresent(water -> dry(water, Magnitude.ZERO, Magnitude.UNKNOWN));
         Mixture bath = worked.bath();
         recipe.bath().water().filter(water -> water.value() instanceof Water.Poured && !bath.ratio().known())
                 .ifPresent(water -> dry(water.map(poured -> ((Water.Poured) poured).volume()), bath.liquor().total(),
@@ -114,8 +116,8 @@ final class BathChecks {
     private void dry(Noted<Quantity> water, Magnitude liquor, Magnitude ratio) {
         boolean enough = !liquor.known() || liquor.orThrow() > 0 && (!ratio.known() || ratio.orThrow() >= LEAST_RATIO);
         if (water.value().value() <= 0 && !enough) {
-            findings.warning(water.place(), "“water: " + water.written() + "” is no water; write how much it was (about is "
-                    + "welcome), or leave it out");
+            findings.warning(water.place(), "“water: " + water.written() + "” is no water; write how much it was "
+                    + "(about is welcome), or leave it out");
         }
     }
 
@@ -140,7 +142,8 @@ final class BathChecks {
         worked.bath().liquor().total().value().ifPresent(total -> {
             if (total > MOST_WATER && water.isPresent() && !(water.get().value() instanceof Water.Poured)) {
                 findings.warning(water.get().place(), written(water) + "makes " + Say.volume(total)
-                        + " of liquor, more than " + Say.volume(MOST_WATER) + "; check it and the weight of the needles");
+                        + " of liquor, more than " + Say.volume(MOST_WATER)
+                        + "; check it and the weight of the needles");
             }
         });
     }

@@ -53,8 +53,8 @@ final class Checks {
             List<Finding> found = found(working).sorted();
             shared.add(found.stream().filter(finding -> !shared.isLent(finding, whole)).toList(), whole,
                     List.of());
-            borrowed.add(() -> shared.add(found.stream().filter(finding -> shared.isLent(finding, whole)).toList(), whole,
-                    List.of()));
+            borrowed.add(() -> shared.add(found.stream().filter(finding -> shared.isLent(finding, whole)).toList(),
+                    whole, List.of()));
         }
         borrowed.forEach(Runnable::run);
     }
@@ -88,7 +88,8 @@ final class Checks {
     }
 
     /** What is asked of a recipe, whoever has it. */
-    private void check(String called, Recipe recipe, WorkedRecipe worked, PotFigures pot, Place whole, Findings findings) {
+    private void check(String called, Recipe recipe, WorkedRecipe worked, PotFigures pot, Place whole,
+            Findings findings) {
         Optional<Vessel> vessel = recipes.vessel(recipe);
         new BathChecks(findings, workings.notebook().cover()).check(called, recipe, worked, whole);
         new VesselChecks(unread, findings).check(called, worked, recipe.bath().water(), vessel, pot, whole);

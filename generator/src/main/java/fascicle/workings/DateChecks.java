@@ -50,7 +50,8 @@ final class DateChecks {
             entry.recipe().bath().reuses().ifPresent(reuses -> earlier(entry, reuses, "the bath"));
             entry.kept().flatMap(Kept::since).ifPresent(since -> {
                 if (since.value().isBefore(entry.date())) {
-                    findings.warning(since.place(), "kept since “" + since.written() + "”, but the needles were dyed on "
+                    findings.warning(since.place(),
+                            "kept since “" + since.written() + "”, but the needles were dyed on "
                             + entry.date() + "; one of the dates is wrong");
                 }
             });
@@ -59,8 +60,8 @@ final class DateChecks {
 
     private void ahead(String key, Noted<LocalDate> date, Optional<LocalDate> newest) {
         if (Today.isFarAhead(date.value(), newest)) {
-            findings.warning(date.place(), "“" + key + ": " + date.written() + "” is more than a year after the newest dye "
-                    + "day, " + newest.orElseThrow() + ", and does not count as today; check the year");
+            findings.warning(date.place(), "“" + key + ": " + date.written() + "” is more than a year after the newest "
+                    + "dye day, " + newest.orElseThrow() + ", and does not count as today; check the year");
         }
     }
 
@@ -83,24 +84,26 @@ final class DateChecks {
 
     private void year(LocalDate day, String howFar) {
         Stream.concat(notebook.entries().stream().filter(entry -> entry.date().equals(day)).map(Entry::place),
-                notebook.days().stream().filter(notes -> notes.date().equals(day)).flatMap(notes -> notes.notes().stream())
-                        .map(Note::place)).findFirst().ifPresent(place ->
+                notebook.days().stream().filter(notes -> notes.date().equals(day))
+                        .flatMap(notes -> notes.notes().stream()).map(Note::place)).findFirst().ifPresent(place ->
                 findings.warning(place, "this dye day, " + day + ", comes " + howFar + "; check the year"));
     }
 
     private void read(Entry entry, WindowReading window, Optional<LocalDate> newest) {
         LocalDate date = window.on(entry.date());
         if (Today.isFarAhead(date, newest)) {
-            findings.warning(window.after().place(), "“after: " + window.after().written() + "” puts this reading on " + date
-                    + ", more than a year after the newest dye day, " + newest.orElseThrow() + ", and does not count as today; "
-                    + "check the figure and its unit, such as “after: 6 weeks”");
+            findings.warning(window.after().place(),
+                    "“after: " + window.after().written() + "” puts this reading on " + date
+                    + ", more than a year after the newest dye day, " + newest.orElseThrow() + ", and does not count "
+                    + "as today; check the figure and its unit, such as “after: 6 weeks”");
         }
     }
 
     private void gathered(Entry entry, Noted<String> named) {
         Optional.ofNullable(lots.get(Ids.key(named.value()))).flatMap(NeedleLot::gathered).ifPresent(gathered -> {
             if (gathered.value().isAfter(entry.date())) {
-                findings.warning(named.place(), "needles of “" + named.written() + "” were gathered on " + gathered.value()
+                findings.warning(named.place(),
+                        "needles of “" + named.written() + "” were gathered on " + gathered.value()
                         + ", after this dye day of " + entry.date() + "; check both dates, and whether another lot is "
                         + "meant");
             }

@@ -19,8 +19,8 @@ import java.util.stream.IntStream;
  * Finds where an entry went another way than its method, in the order of the work.
  *
  * <p>Only what was written for the entry or its day can depart: what came from the method is the method's. What a
- * method leaves open is no departure when a pot fills it in: a method that names no dye leaves the dye to the day. Parts
- * are the same where {@link AmountKey} says so; heating where each step reaches and holds the same.
+ * method leaves open is no departure when a pot fills it in: a method that names no dye leaves the dye to the day.
+ * Parts are the same where {@link AmountKey} says so; heating where each step reaches and holds the same.
  */
 final class Departures {
 

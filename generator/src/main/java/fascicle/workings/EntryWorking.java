@@ -26,8 +26,8 @@ import java.util.stream.Stream;
  * @param fading what the light has done to it, in the order of the readings
  */
 public record EntryWorking(Entry entry, NeedleFigures needles, BathFigures bath, PotFigures pot,
-        Optional<SoakFigures> presoak, List<SoakFigures> before, List<SoakFigures> after, List<PartFigures> finish, HeatFigures heat,
-        Optional<ColourFigures> colour, Optional<Uptake> uptake, List<Fading> fading) {
+        Optional<SoakFigures> presoak, List<SoakFigures> before, List<SoakFigures> after, List<PartFigures> finish,
+        HeatFigures heat, Optional<ColourFigures> colour, Optional<Uptake> uptake, List<Fading> fading) {
 
     /**
      * The entry's id.

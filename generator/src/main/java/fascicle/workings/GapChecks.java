@@ -42,8 +42,8 @@ final class GapChecks {
             weight(working);
         }
         if (entry.verdict().filter(Outcome.Verdict.WORKED::equals).isPresent() && entry.colour().isEmpty()) {
-            findings.warning(entry.place(), "“" + entry.called() + "” worked but has no colour; add a reading of the dry "
-                    + "needles under “colour:”, so that it can be found and repeated");
+            findings.warning(entry.place(), "“" + entry.called() + "” worked but has no colour; add a reading of the "
+                    + "dry needles under “colour:”, so that it can be found and repeated");
         }
         water(entry.called(), entry.recipe(), entry.place());
         amounts(entry, recipe);
@@ -53,8 +53,8 @@ final class GapChecks {
     /** Checks a method. */
     void check(Method method, WorkedRecipe recipe) {
         Optional<Noted<Quantity>> nothing = method.forWeight().filter(noted -> noted.value().value() <= 0);
-        nothing.ifPresent(noted -> findings.warning(noted.place(), "“for: " + noted.written() + "” is no weight of needles; "
-                + "write what the amounts are for, such as “for: 50 g”, or leave it out"));
+        nothing.ifPresent(noted -> findings.warning(noted.place(), "“for: " + noted.written() + "” is no weight of "
+                + "needles; write what the amounts are for, such as “for: 50 g”, or leave it out"));
         if (nothing.isEmpty() && !Recipes.weight(method).known()) {
             bare(method, recipe).ifPresent(written -> findings.warning(method.place(), "“for:” is missing: “" + written
                     + "” is for a certain weight of needles, and nobody can tell which; add it, such as “for: 50 g”"));
@@ -68,8 +68,8 @@ final class GapChecks {
         Bath bath = recipe.bath();
         boolean mixed = !bath.dye().isEmpty() || !bath.assistants().isEmpty();
         if (mixed && bath.water().isEmpty() && bath.reuses().isEmpty()) {
-            findings.warning(place, "“" + called + "” does not say how much water its bath has, so its liquor is not known; "
-                    + "add “water: 3 L”, “ratio: 60” or “depth: 7 cm” under “bath:” (about is welcome)");
+            findings.warning(place, "“" + called + "” does not say how much water its bath has, so its liquor is not "
+                    + "known; add “water: 3 L”, “ratio: 60” or “depth: 7 cm” under “bath:” (about is welcome)");
         }
     }
 
@@ -81,31 +81,35 @@ final class GapChecks {
                     + "” is no weight of needles to reckon with; write what they weighed, such as 45 g");
         } else if (needles.bundles().filter(count -> count.value() <= 0).isPresent()) {
             findings.warning(needles.bundles().get().place(), "“" + needles.bundles().get().written()
-                    + "” bundles are no needles to reckon with; write how many there were, such as 3, or what they weighed");
-        } else if (needles.bundles().isPresent() && working.needles().lot().map(NeedleLot::place).filter(unread::holds).isEmpty()) {
+                    + "” bundles are no needles to reckon with; write how many there were, such as 3, or what they "
+                    + "weighed");
+        } else if (needles.bundles().isPresent()
+                && working.needles().lot().map(NeedleLot::place).filter(unread::holds).isEmpty()) {
             String lot = working.needles().lot().map(found -> "“" + found.called() + "”").orElse("the lot");
-            findings.warning(needles.bundles().get().place(), "“" + needles.bundles().get().written() + "” bundles have "
+            findings.warning(needles.bundles().get().place(),
+                    "“" + needles.bundles().get().written() + "” bundles have "
                     + "no weight, because " + lot + " does not say what a bundle weighs; add “bundle: {weight: …, "
                     + "counted: …}” there, or the weight here");
         } else if (needles.bundles().isEmpty()) {
-            findings.warning(entry.place(), "“" + entry.called() + "” does not say what its needles weighed; add a weight "
-                    + "or a number of bundles under “needles:” (about is welcome)");
+            findings.warning(entry.place(), "“" + entry.called() + "” does not say what its needles weighed; add a "
+                    + "weight or a number of bundles under “needles:” (about is welcome)");
         }
     }
 
     /**
-     * What went into an entry's baths, nobody knows how much. A method may leave that open. Nobody measures a finish, nor
-     * a plant, nor what was drawn out of one.
+     * What went into an entry's baths, nobody knows how much. A method may leave that open. Nobody measures a finish,
+     * nor a plant, nor what was drawn out of one.
      */
     private void amounts(Entry entry, WorkedRecipe recipe) {
         boolean extracted = entry.recipe().bath().extract().isPresent();
         recipe.lines().filter(line -> line.part().amount().isEmpty() && !line.thing().isPlant()
-                && !recipe.finish().contains(line) && !(extracted && recipe.bath().dye().contains(line))).forEach(line -> {
+                && !recipe.finish().contains(line) && !(extracted && recipe.bath().dye().contains(line)))
+                .forEach(line -> {
                     Place place = line.part().is().place();
                     boolean own = place.file().equals(entry.place().file());
                     findings.warning(own ? place : entry.place(), "no amount of “" + line.thing().called()
-                            + (own ? "”" : "” (" + place + ")") + "; what it comes to is not known; write how much it was "
-                            + "(about is welcome), or take the line out");
+                            + (own ? "”" : "” (" + place + ")") + "; what it comes to is not known; write how much it "
+                            + "was (about is welcome), or take the line out");
                 });
     }
 
@@ -133,7 +137,8 @@ final class GapChecks {
     private static Stream<Noted<?>> waters(Recipe recipe) {
         Stream<Noted<?>> treatments = Stream.concat(recipe.before().stream(), recipe.after().stream())
                 .flatMap(treatment -> treatment.water().stream());
-        Stream<Noted<?>> presoak = recipe.presoak().flatMap(Recipe.Presoak::water).<Noted<?>>map(water -> water).stream();
+        Stream<Noted<?>> presoak = recipe.presoak().flatMap(Recipe.Presoak::water).<Noted<?>>map(water -> water)
+                .stream();
         Stream<Noted<?>> bath = recipe.bath().water().filter(water -> water.value() instanceof Water.Poured)
                 .<Noted<?>>map(water -> water).stream();
         return Stream.concat(bath, Stream.concat(presoak, treatments));

@@ -43,19 +43,19 @@ final class GlassChecks {
 
     private void plain(Glass glass, EntryWorking working) {
         if (working.uptake().flatMap(Uptake::why).filter(Uptake.Why.DARK_PLAIN_WATER::equals).isPresent()) {
-            glass.plain().ifPresent(plain -> findings.warning(plain.place(), "the glass of plain water is darker than that "
-                    + "of the bath of “" + working.entry().called() + "”, which cannot be in the same light, and no uptake "
-                    + "is reckoned from it; check that “plain” and “before” are not mixed up, or read them again side by "
-                    + "side"));
+            glass.plain().ifPresent(plain -> findings.warning(plain.place(), "the glass of plain water is darker than "
+                    + "that of the bath of “" + working.entry().called() + "”, which cannot be in the same light, and "
+                    + "no uptake is reckoned from it; check that “plain” and “before” are not mixed up, or read them "
+                    + "again side by side"));
         }
     }
 
     private void darker(Glass glass, EntryWorking working) {
         if (working.uptake().flatMap(Uptake::why).filter(Uptake.Why.DARKER::equals).isPresent()) {
             glass.after().ifPresent(after -> findings.warning(after.place(),
-                    "by its glasses the bath of “" + working.entry().called() + "” held more dye after the needles than "
-                            + "before; check that “before”, “after”, “diluted” and “left” are not mixed up, and that "
-                            + "both glasses stood in the same light"));
+                    "by its glasses the bath of “" + working.entry().called() + "” held more dye after the needles "
+                            + "than before; check that “before”, “after”, “diluted” and “left” are not mixed up, and "
+                            + "that both glasses stood in the same light"));
         }
     }
 }

@@ -96,7 +96,8 @@ final class Grouping {
         List<Lab> colours = worked.stream().flatMap(member -> member.working().colour().stream())
                 .map(ColourFigures::lab).toList();
         Optional<Lab> median = colours.isEmpty() ? Optional.empty() : Optional.of(Lab.median(colours));
-        return new Group(kind, id, title, entries, Group.VerdictDays.of(entries), median, Starting.from(worked, median));
+        return new Group(kind, id, title, entries, Group.VerdictDays.of(entries), median,
+                Starting.from(worked, median));
     }
 
     private static Map<String, String> families() {

@@ -25,10 +25,12 @@ final class Heat {
         for (HeatCourse.Stage stage : stages) {
             boolean lookOfUnknownLength = !stage.isTimed() && stage.look().isPresent();
             total = lookOfUnknownLength ? Magnitude.UNKNOWN : total.plus(stage.over()).plus(stage.hold());
-            above = above.plus(stage.line().map(line -> minutesHot(line).about(stage.about())).orElse(Magnitude.UNKNOWN));
+            above = above.plus(stage.line().map(line -> minutesHot(line).about(stage.about()))
+                    .orElse(Magnitude.UNKNOWN));
             peak = higher(peak, higher(stage.from(), stage.to()));
         }
-        return new HeatFigures(above.value(), total.value(), peak.value(), above.about() || total.about(), peak.about());
+        return new HeatFigures(above.value(), total.value(), peak.value(), above.about() || total.about(),
+                peak.about());
     }
 
     private static Magnitude minutesHot(HeatStage line) {

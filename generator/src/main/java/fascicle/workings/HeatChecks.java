@@ -23,9 +23,11 @@ final class HeatChecks {
         this.findings = findings;
         this.boil = Boil.of(cover);
         cover.height().filter(height -> boil.refused().isPresent()).ifPresent(height ->
-                findings.warning(height.place(), "“" + height.written() + "” is no height of a workshop, which lies from "
-                        + Say.figure(BoilingPoint.LOWEST).replace('-', '−') + " m to " + Say.figure(BoilingPoint.HIGHEST)
-                        + " m above the sea; check the figure and its unit (the boil at the sea is taken instead)"));
+                findings.warning(height.place(),
+                        "“" + height.written() + "” is no height of a workshop, which lies from "
+                        + Say.figure(BoilingPoint.LOWEST).replace('-', '−') + " m to "
+                        + Say.figure(BoilingPoint.HIGHEST) + " m above the sea; check the figure and its unit (the "
+                        + "boil at the sea is taken instead)"));
     }
 
     /** Checks all heating, soaking, cooling and drying of a recipe. */
@@ -42,14 +44,15 @@ final class HeatChecks {
 
     private void beyond(Beyond beyond) {
         if (beyond instanceof Beyond.TooHot hot) {
-            findings.warning(hot.asked().place(), "“" + hot.asked().written() + "” is hotter than an open pot gets, on the "
-                    + "stove or in the oven: " + boils() + "; write “to: boil” or a lower temperature, and check whether "
-                    + "°F is meant");
+            findings.warning(hot.asked().place(), "“" + hot.asked().written() + "” is hotter than an open pot gets, on "
+                    + "the stove or in the oven: " + boils() + "; write “to: boil” or a lower temperature, and check "
+                    + "whether °F is meant");
         } else if (beyond instanceof Beyond.Ice ice) {
-            findings.warning(ice.asked().place(), "“" + ice.asked().written() + "” is below 0 °C, where a bath is ice; check "
-                    + "the figure and its unit");
+            findings.warning(ice.asked().place(), "“" + ice.asked().written() + "” is below 0 °C, where a bath is ice; "
+                    + "check the figure and its unit");
         } else if (beyond instanceof Beyond.TooLong time) {
-            findings.warning(time.asked().place(), "“" + time.key() + ": " + time.asked().written() + "” is longer than "
+            findings.warning(time.asked().place(),
+                    "“" + time.key() + ": " + time.asked().written() + "” is longer than "
                     + length(time.most()) + ", the most one expects of " + switch (time.taking()) {
                         case HEATING -> "heating";
                         case SUN -> "the sun";
@@ -69,8 +72,8 @@ final class HeatChecks {
     }
 
     private void none(String key, Optional<Noted<Span>> noted) {
-        noted.filter(span -> HeatLimits.minutes(span) <= 0).ifPresent(span -> findings.warning(span.place(), "“" + key + ": "
-                + span.written() + "” is no time at all; write how long, or leave “" + key + "” out"));
+        noted.filter(span -> HeatLimits.minutes(span) <= 0).ifPresent(span -> findings.warning(span.place(),
+                "“" + key + ": " + span.written() + "” is no time at all; write how long, or leave “" + key + "” out"));
     }
 
     private static String length(double minutes) {

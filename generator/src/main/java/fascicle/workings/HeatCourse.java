@@ -11,8 +11,8 @@ import java.util.Optional;
 
 /**
  * Heating as straight lines between the steps' temperatures, from 20 °C where no start is given: what figures, curves
- * and clocks are all taken from. A step without {@code over:} rises at once (a clock alone estimates how long that takes),
- * one without {@code to:} stays as hot as it is, and cooling is not counted.
+ * and clocks are all taken from. A step without {@code over:} rises at once (a clock alone estimates how long that
+ * takes), one without {@code to:} stays as hot as it is, and cooling is not counted.
  *
  * @param stages the steps in order, with what is known of each
  */

@@ -89,6 +89,7 @@ public final class HeatLimits {
     }
 
     private void time(String key, Optional<Noted<Span>> asked, double most, Beyond.Taking taking) {
-        asked.filter(span -> minutes(span) > most).ifPresent(span -> beyond.add(new Beyond.TooLong(key, span, most, taking)));
+        asked.filter(span -> minutes(span) > most)
+                .ifPresent(span -> beyond.add(new Beyond.TooLong(key, span, most, taking)));
     }
 }

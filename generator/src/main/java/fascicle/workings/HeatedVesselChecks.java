@@ -28,8 +28,8 @@ final class HeatedVesselChecks {
         vessel.filter(known -> recipe.isHeatedInItsVessel()).ifPresent(known -> known.madeOf()
                 .filter(made -> !made.value().bearsHeat()).ifPresent(made -> {
                     Place place = recipe.bath().vessel().map(Noted::place).orElse(whole);
-                    findings.warning(place, "the bath of “" + called + "” is heated in “" + known.called() + "”, which is "
-                            + made.written() + " (" + made.place() + "): on a stove or in an oven it "
+                    findings.warning(place, "the bath of “" + called + "” is heated in “" + known.called()
+                            + "”, which is " + made.written() + " (" + made.place() + "): on a stove or in an oven it "
                             + (made.value() == Vessel.Material.PLASTIC ? "softens and drops its hot liquor; "
                                     : "cracks, unless its maker says that it may stand there; ")
                             + "name an enamel or stainless pot under “vessel:”, or write “on: sun” under “heat:” if "

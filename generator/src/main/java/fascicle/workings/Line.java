@@ -59,7 +59,8 @@ record Line(Part part, Substance thing, Basis by, Dose dose) {
         boolean about = amount(part).filter(Amount::about).isPresent() || Stream.of(grams, millilitres, owf, perLitre)
                 .anyMatch(Magnitude::about);
         return new PartFigures(part, thing.id(), thing.called(), part.amount().map(Noted::written), grams.value(),
-                millilitres.value(), owf.value(), perLitre.value(), by, about, grams.about(), millilitres.about(), thing.isSpooned(amount(part)), stockPercent(), thing.isBySpoon(amount(part)),
+                millilitres.value(), owf.value(), perLitre.value(), by, about, grams.about(), millilitres.about(),
+                thing.isSpooned(amount(part)), stockPercent(), thing.isBySpoon(amount(part)),
                 thing.isLiquid(amount(part).filter(amount -> !(amount instanceof Amount.OfStock))), dose.liquid(),
                 !thing.isPlant() && !dose.liquid());
     }

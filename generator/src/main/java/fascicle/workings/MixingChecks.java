@@ -31,8 +31,8 @@ final class MixingChecks {
             String said = acidFirst
                     ? called(alkali.get()) + " is an alkali, and " + called(acid.get()) + ", an acid,"
                     : called(acid.get()) + " is an acid, and " + called(alkali.get()) + ", an alkali,";
-            findings.warning(later.part().is().place(), said + " is in the same bath: they cancel each other out, and may "
-                    + "foam up; leave one out, or give each a bath of its own");
+            findings.warning(later.part().is().place(), said + " is in the same bath: they cancel each other out, and "
+                    + "may foam up; leave one out, or give each a bath of its own");
         }
     }
 
@@ -41,7 +41,7 @@ final class MixingChecks {
     }
 
     private static Optional<Line> first(List<Line> lines, Dye.Kind kind) {
-        return lines.stream().filter(line -> !line.thing().isPlant() && line.thing().kind().filter(kind::equals).isPresent())
-                .findFirst();
+        return lines.stream().filter(line -> !line.thing().isPlant())
+                .filter(line -> line.thing().kind().filter(kind::equals).isPresent()).findFirst();
     }
 }

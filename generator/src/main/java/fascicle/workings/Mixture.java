@@ -101,13 +101,15 @@ record Mixture(Magnitude needles, Magnitude ratio, boolean reused, Magnitude sta
         Mixture scaled = deeper ? filled(covering, left, grams, scaledDye, scaledOthers)
                 : byRatio(ratio, left, grams, scaledDye, scaledOthers);
         boolean unsaid = reused && !liquor.water().known();
-        return (unsaid ? scaled.withoutWater() : scaled).reusing(reused).drawing(drawn.map(plant -> plant.times(grams.over(needles))));
+        return (unsaid ? scaled.withoutWater() : scaled).reusing(reused)
+                .drawing(drawn.map(plant -> plant.times(grams.over(needles))));
     }
 
     /** The same things, with no amount or volume known. */
     Mixture unknown() {
-        return new Mixture(Magnitude.UNKNOWN, Magnitude.UNKNOWN, reused, Magnitude.UNKNOWN, Liquor.UNKNOWN, Magnitude.ZERO,
-                dye.stream().map(Line::unknown).toList(), others.stream().map(Line::unknown).toList(), Optional.empty());
+        return new Mixture(Magnitude.UNKNOWN, Magnitude.UNKNOWN, reused, Magnitude.UNKNOWN, Liquor.UNKNOWN,
+                Magnitude.ZERO, dye.stream().map(Line::unknown).toList(), others.stream().map(Line::unknown).toList(),
+                Optional.empty());
     }
 
     /** Whether there is more of a liquid in it than anyone pours. */

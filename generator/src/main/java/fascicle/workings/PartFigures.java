@@ -30,8 +30,8 @@ import java.util.OptionalDouble;
  */
 public record PartFigures(Part part, String is, String called, Optional<String> asWritten, OptionalDouble grams,
         OptionalDouble ml, OptionalDouble owfPercent, OptionalDouble gramsPerLitre, Basis by, boolean about,
-        boolean gramsAbout, boolean mlAbout, boolean spooned, OptionalDouble stockPercent, boolean bySpoon, boolean liquid,
-        boolean pours, boolean dissolves) {
+        boolean gramsAbout, boolean mlAbout, boolean spooned, OptionalDouble stockPercent, boolean bySpoon,
+        boolean liquid, boolean pours, boolean dissolves) {
 
     /**
      * How much it weighs.
@@ -52,8 +52,8 @@ public record PartFigures(Part part, String is, String called, Optional<String> 
     }
 
     /**
-     * How much of the thing itself it is by volume: of a stock solution, or where no volume is known, what the mass comes
-     * to.
+     * How much of the thing itself it is by volume: of a stock solution, or where no volume is known, what the mass
+     * comes to.
      *
      * @param density of the thing as it is sold, g/mL
      * @return in mL

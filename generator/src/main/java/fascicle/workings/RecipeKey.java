@@ -42,7 +42,8 @@ public record RecipeKey(String text) {
 
     private static String treatments(List<SoakFigures> soaks) {
         return soaks.stream()
-                .map(soak -> soak.as().orElse("").toLowerCase(Locale.ROOT) + " " + parts(soak.with(), AmountKey::onNeedles))
+                .map(soak -> soak.as().orElse("").toLowerCase(Locale.ROOT) + " "
+                        + parts(soak.with(), AmountKey::onNeedles))
                 .collect(Collectors.joining(" / "));
     }
 

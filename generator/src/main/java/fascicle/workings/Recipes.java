@@ -71,8 +71,8 @@ final class Recipes {
     }
 
     /**
-     * A method's recipe as it is shown, for the weight its amounts are for. It may be less than what entries that follow
-     * the method rest on.
+     * A method's recipe as it is shown, for the weight its amounts are for. It may be less than what entries that
+     * follow the method rest on.
      */
     WorkedRecipe ofShown(Method method) {
         return work(method.recipe(), weight(method), method.id());
@@ -162,7 +162,8 @@ final class Recipes {
         Magnitude written = Substance.size(noted.value());
         return isWrittenFor(noted.origin(), id)
                 ? written
-                : written.over(lender(noted.origin(), id).map(Recipes::weight).orElse(Magnitude.UNKNOWN)).times(needles);
+                : written.over(lender(noted.origin(), id).map(Recipes::weight).orElse(Magnitude.UNKNOWN))
+                        .times(needles);
     }
 
     private Soak presoak(Recipe.Presoak presoak, Magnitude needles, String id) {

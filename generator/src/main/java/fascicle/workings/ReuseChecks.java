@@ -33,9 +33,9 @@ final class ReuseChecks {
             Entry entry = working.entry();
             Bath bath = entry.recipe().bath();
             if (bath.reuses().isEmpty()) {
-                bath.left().ifPresent(left -> findings.warning(left.place(), "“left: " + left.written() + "” is a share "
-                        + "of an earlier bath’s dye, and this bath names none; add “reuses:” with the entry whose bath "
-                        + "it is, or take “left:” out"));
+                bath.left().ifPresent(left -> findings.warning(left.place(), "“left: " + left.written() + "” is a "
+                        + "share of an earlier bath’s dye, and this bath names none; add “reuses:” with the entry "
+                        + "whose bath it is, or take “left:” out"));
             }
             bath.reuses().ifPresent(reuses -> {
                 takenOver("dye", bath.dye(), reuses);
@@ -43,11 +43,12 @@ final class ReuseChecks {
                 Entry first = taken.putIfAbsent(Ids.key(reuses.value()), entry);
                 if (first != null) {
                     findings.warning(reuses.place(), "the bath of “" + reuses.written() + "” went to “" + first.id()
-                            + "” already; a bath stands in one pot, so name the entry that used it last, or check both");
+                            + "” already; a bath stands in one pot, so name the entry that used it last, or check "
+                            + "both");
                 }
                 morePrivate(entry).ifPresent(earlier -> findings.warning(reuses.place(), "in the "
-                        + lacking(entry, earlier) + " book this bath will read as fresh, without the dye, the acid and the "
-                        + "cautions of “" + earlier.id() + "”; share that entry too, or keep this one"));
+                        + lacking(entry, earlier) + " book this bath will read as fresh, without the dye, the acid and "
+                        + "the cautions of “" + earlier.id() + "”; share that entry too, or keep this one"));
             });
         }
     }
@@ -55,9 +56,9 @@ final class ReuseChecks {
     /** A method gives what a fresh bath needs; a bath that stands holds most of it already. */
     private void takenOver(String key, List<Part> parts, Noted<String> reuses) {
         parts.stream().findFirst().map(Part::is).filter(is -> is.origin() instanceof Origin.Method).ifPresent(is ->
-                findings.warning(reuses.place(), "this bath stood already, and takes all of “" + key + "” over from the "
-                        + "method, as a fresh one would; write what was added now, or “" + key + ": []” where nothing "
-                        + "was"));
+                findings.warning(reuses.place(), "this bath stood already, and takes all of “" + key + "” over from "
+                        + "the method, as a fresh one would; write what was added now, or “" + key + ": []” where "
+                        + "nothing was"));
     }
 
     /** The nearest earlier entry of an entry's bath that fewer people may see. */

@@ -46,9 +46,9 @@ public record Scaled(String of, double needlesGrams, OptionalDouble liquorMl, Op
      * @return a copy
      */
     public Scaled pouring(Pouring change) {
-        return new Scaled(of, needlesGrams, liquorMl, change.water(waterMl, parts()), ratio, about, vessel, vesselId, pots,
-                filled, reused, standingMl, change.parts(dye), change.parts(assistants), extract, presoak.map(soak -> poured(soak, change)),
-                before.stream().map(soak -> poured(soak, change)).toList(),
+        return new Scaled(of, needlesGrams, liquorMl, change.water(waterMl, parts()), ratio, about, vessel, vesselId,
+                pots, filled, reused, standingMl, change.parts(dye), change.parts(assistants), extract,
+                presoak.map(soak -> poured(soak, change)), before.stream().map(soak -> poured(soak, change)).toList(),
                 after.stream().map(soak -> poured(soak, change)).toList(), change.parts(finish), remarks);
     }
 
@@ -109,11 +109,12 @@ public record Scaled(String of, double needlesGrams, OptionalDouble liquorMl, Op
      */
     public Scaled ofOnePot() {
         int shares = pots.orElse(1);
-        return new Scaled(of, needlesGrams / shares, share(liquorMl, shares), share(waterMl, shares), ratio, about, vessel,
-                vesselId, pots.isPresent() ? OptionalInt.of(1) : pots, filled, reused,
+        return new Scaled(of, needlesGrams / shares, share(liquorMl, shares), share(waterMl, shares), ratio, about,
+                vessel, vesselId, pots.isPresent() ? OptionalInt.of(1) : pots, filled, reused,
                 standingMl.over(Magnitude.of(shares)), shares(dye, shares), shares(assistants, shares),
-                extract.map(plant -> new ExtractFigures(share(plant.plantGrams(), shares), share(plant.waterMl(), shares),
-                        plant.about())), Optional.empty(), List.of(), List.of(), List.of(), List.of());
+                extract.map(plant -> new ExtractFigures(share(plant.plantGrams(), shares),
+                        share(plant.waterMl(), shares), plant.about())),
+                Optional.empty(), List.of(), List.of(), List.of(), List.of());
     }
 
     private static List<PartFigures> shares(List<PartFigures> parts, int shares) {
@@ -139,7 +140,8 @@ public record Scaled(String of, double needlesGrams, OptionalDouble liquorMl, Op
      * @return the parts of the presoak, of treatments, of the bath, of treatments after it, and of the finish
      */
     public List<PartFigures> everything() {
-        Stream<PartFigures> early = Stream.concat(presoak.stream(), before.stream()).flatMap(soak -> soak.with().stream());
+        Stream<PartFigures> early = Stream.concat(presoak.stream(), before.stream())
+                .flatMap(soak -> soak.with().stream());
         Stream<PartFigures> late = after.stream().flatMap(soak -> soak.with().stream());
         return Stream.of(early, parts().stream(), late, finish.stream()).flatMap(Function.identity()).toList();
     }

@@ -99,7 +99,8 @@ record Scaling(String of, Recipe recipe, WorkedRecipe worked, Optional<Vessel> o
         Magnitude left = worked.bath().standing();
         Magnitude taken = scaled.standingMl();
         return taken.known() && left.known() && taken.orThrow() > left.orThrow() * (1 + HARDLY)
-                ? new BatchRemark.LeftTooLittle(taken, left, left.times(Magnitude.of(scaled.needlesGrams())).over(taken))
+                ? new BatchRemark.LeftTooLittle(taken, left,
+                        left.times(Magnitude.of(scaled.needlesGrams())).over(taken))
                 : new BatchRemark.Reused(left);
     }
 

@@ -30,8 +30,8 @@ final class VesselChecks {
      * @param pot the bath in that vessel
      * @param whole where its entry or method begins
      */
-    void check(String called, WorkedRecipe worked, Optional<Noted<Water>> water, Optional<Vessel> vessel, PotFigures pot,
-            Place whole) {
+    void check(String called, WorkedRecipe worked, Optional<Noted<Water>> water, Optional<Vessel> vessel,
+            PotFigures pot, Place whole) {
         boolean said = water.filter(written -> measures(written, vessel)
                 || runsOver(most(written, worked.bath()), worked.bath().liquor().total(), vessel)).isPresent();
         if (!said && pot.isTooFull()) {
@@ -53,7 +53,8 @@ final class VesselChecks {
         }
         if (vessel.flatMap(Vessel::basin).isEmpty()) {
             findings.warning(water.place(), "“depth: " + water.written() + "” tells no volume, because "
-                    + vessel.map(known -> "the measures of “" + known.called() + "” (" + known.place() + ") are not all "
+                    + vessel.map(known -> "the measures of “" + known.called() + "” (" + known.place()
+                            + ") are not all "
                             + "known; it needs a shape, with length and width or with a diameter, each above 0 cm")
                             .orElse("the bath names no vessel; name one"));
             return true;
@@ -78,7 +79,8 @@ final class VesselChecks {
         }
         findings.warning(most.place(), "“" + most.written() + "” makes " + Say.volume(liquor.orThrow())
                 + " of liquor, which cannot be: “" + vessel.orElseThrow().called() + "” holds "
-                + Say.volume(pot.get().brim()) + " to the brim; check " + (most.value() instanceof Water ? "the water" : "it")
+                + Say.volume(pot.get().brim()) + " to the brim; check "
+                + (most.value() instanceof Water ? "the water" : "it")
                 + ", the weight of the needles, or the vessel");
         return true;
     }

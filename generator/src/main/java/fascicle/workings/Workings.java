@@ -115,8 +115,8 @@ public final class Workings {
      * used; of the other kinds there are only groups with an entry.
      *
      * @param kind what they have in common
-     * @return families in the order of the standard, conditions from green to glycerined and then the maker's own, lots,
-     *     dyes and methods in the notebook's order, days and years oldest first
+     * @return families in the order of the standard, conditions from green to glycerined and then the maker's own,
+     *     lots, dyes and methods in the notebook's order, days and years oldest first
      */
     public List<Group> groups(Group.Kind kind) {
         return List.copyOf(groups.getOrDefault(kind, Map.of()).values());

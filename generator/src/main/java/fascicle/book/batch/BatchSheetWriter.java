@@ -73,8 +73,10 @@ final class BatchSheetWriter {
         return row(BatchSheet.Kind.POURED, key, ml, "ml", about, shares);
     }
 
-    private BatchSheet.Row row(BatchSheet.Kind kind, String key, OptionalDouble size, String unit, boolean about, int shares) {
-        return new BatchSheet.Row(kind, Optional.empty(), words.say(key), figures.amount(size, unit, about).stream().toList(),
+    private BatchSheet.Row row(BatchSheet.Kind kind, String key, OptionalDouble size, String unit, boolean about,
+            int shares) {
+        return new BatchSheet.Row(kind, Optional.empty(), words.say(key),
+                figures.amount(size, unit, about).stream().toList(),
                 size.stream().mapToObj(whole -> figures.amount(whole / shares, unit, about)).toList(),
                 Optional.empty());
     }

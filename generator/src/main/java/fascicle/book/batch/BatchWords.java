@@ -90,7 +90,8 @@ public final class BatchWords {
         scaled.remarks().forEach(remark -> said.add(said(remark)));
         said.addAll(ofBaths(scaled));
         Stream<PartFigures> ofOnePot = scaled.parts().stream().map(part -> part.sharedBy(scaled.pots().orElse(1)));
-        stocks(Stream.concat(scaled.everything().stream(), ofOnePot)).forEach(percent -> said.add(parts.making(percent)));
+        stocks(Stream.concat(scaled.everything().stream(), ofOnePot))
+                .forEach(percent -> said.add(parts.making(percent)));
         if (scaled.everything().stream().anyMatch(PartFigures::spooned)) {
             said.add(words.say("batch.spoons-wander"));
         }
@@ -108,7 +109,9 @@ public final class BatchWords {
                 stocks(pot.everything().stream()).map(parts::makingAtThePot)).distinct().toList();
     }
 
-    /** Paler or not, and why there are no figures: that is weighed when a batch is planned. What is odd stands first. */
+    /**
+     * Paler or not, and why there are no figures: that is weighed when a batch is planned. What is odd stands first.
+     */
     private static boolean isSettled(BatchRemark remark) {
         return remark instanceof BatchRemark.Paler || remark instanceof BatchRemark.Unmeasured
                 || remark instanceof BatchRemark.NoLiquor || remark instanceof BatchRemark.Odd;
@@ -169,7 +172,8 @@ public final class BatchWords {
         }
         if (remark instanceof BatchRemark.LeftTooLittle little) {
             return words.say("batch.reused-short", figures.amount(little.taken(), "ml").orElseThrow(),
-                    figures.amount(little.left(), "ml").orElseThrow(), figures.amount(little.enoughFor(), "g").orElseThrow());
+                    figures.amount(little.left(), "ml").orElseThrow(),
+                    figures.amount(little.enoughFor(), "g").orElseThrow());
         }
         if (remark instanceof BatchRemark.Reused reused) {
             return figures.amount(reused.left(), "ml").map(left -> words.say("batch.reused-of", left))

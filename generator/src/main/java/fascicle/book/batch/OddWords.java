@@ -68,7 +68,8 @@ public final class OddWords {
             return words.say("batch.absurd-liquid", thing, amount(much.toAGram(), unit), amount(much.most(), unit));
         }
         if (excess instanceof Excess.InStock much) {
-            return words.say("batch.absurd-stock", thing, amount(much.percent(), "percent"), amount(much.most(), "percent"));
+            return words.say("batch.absurd-stock", thing, amount(much.percent(), "percent"),
+                    amount(much.most(), "percent"));
         }
         Excess.OverWater much = (Excess.OverWater) excess;
         return words.say("batch.absurd-bin", thing, amount(much.millilitres(), "ml"), amount(much.water(), "ml"));

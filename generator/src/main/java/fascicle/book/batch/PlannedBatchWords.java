@@ -73,7 +73,8 @@ public final class PlannedBatchWords {
         Stream<String> open = batch.uses().dyeLeftOpen()
                 ? Stream.of(words.say(forClass ? "plan.dye-open-in-class" : "plan.dye-open")) : Stream.empty();
         Stream<String> made = batch.solutions().stream().map(this::made);
-        Stream<String> less = batch.solutions().isEmpty() ? Stream.empty() : Stream.of(words.say("plan.solutions-bring"));
+        Stream<String> less = batch.solutions().isEmpty() ? Stream.empty()
+                : Stream.of(words.say("plan.solutions-bring"));
         Stream<String> over = batch.isOverfull() ? Stream.of(words.say("plan.overfull")) : Stream.empty();
         Stream<String> dry = batch.stillDry().stream().map(this::dry).distinct();
         Stream<String> ofPots = batch.groups().stream()
@@ -88,7 +89,8 @@ public final class PlannedBatchWords {
      * @return sentences: on stock solutions and their water, and on what does not fit or cannot be right
      */
     public List<String> atThePot(Scaled pot) {
-        Stream<String> less = batch.solutions().isEmpty() ? Stream.empty() : Stream.of(words.say("slip.solutions-bring"));
+        Stream<String> less = batch.solutions().isEmpty() ? Stream.empty()
+                : Stream.of(words.say("slip.solutions-bring"));
         return Stream.concat(less, new BatchWords(parts, words).atThePot(batch.besideSolutions(pot)).stream()).toList();
     }
 

@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * What the baths beside the dyebath of one recipe are called: each by what it is for, and where several are for the same,
- * by its place in the work, so that no two have one name and nobody pours one into the other.
+ * What the baths beside the dyebath of one recipe are called: each by what it is for, and where several are for the
+ * same, by its place in the work, so that no two have one name and nobody pours one into the other.
  *
  * @param before the names of the treatments before the dyebath, in their order
  * @param after the names of those after it
@@ -52,7 +52,8 @@ public record StepNames(List<String> before, List<String> after) {
     public static StepNames of(List<Optional<String>> before, List<Optional<String>> after, Words words) {
         List<String> early = before.stream().map(as -> treatment(as, words)).toList();
         List<String> late = after.stream().map(as -> treatment(as, words)).toList();
-        return new StepNames(apart(early, late, "step.named-before", words), apart(late, early, "step.named-after", words));
+        return new StepNames(apart(early, late, "step.named-before", words),
+                apart(late, early, "step.named-after", words));
     }
 
     private static List<String> apart(List<String> names, List<String> others, String key, Words words) {

@@ -34,7 +34,8 @@ public final class Calendar {
      */
     public static String of(List<Event> events, Instant stamp) {
         Calendar calendar = new Calendar();
-        calendar.line("BEGIN", "VCALENDAR").line("VERSION", "2.0").line("PRODID", PRODUCT).line("CALSCALE", "GREGORIAN");
+        calendar.line("BEGIN", "VCALENDAR").line("VERSION", "2.0").line("PRODID", PRODUCT)
+                .line("CALSCALE", "GREGORIAN");
         events.forEach(event -> calendar.event(event, stamp));
         calendar.line("END", "VCALENDAR");
         return calendar.text.toString();

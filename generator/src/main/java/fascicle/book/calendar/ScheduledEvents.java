@@ -79,6 +79,7 @@ public final class ScheduledEvents {
     private static String uid(String name, List<String> pots, Schedule.Due due, Map<String, Integer> counts) {
         String what = String.join(" ", pots) + "\n" + due.stage().kind();
         int number = counts.merge(what, 1, Integer::sum);
-        return UUID.nameUUIDFromBytes((name + "\n" + what + "\n" + number).getBytes(StandardCharsets.UTF_8)) + "@fascicle";
+        return UUID.nameUUIDFromBytes((name + "\n" + what + "\n" + number).getBytes(StandardCharsets.UTF_8))
+                + "@fascicle";
     }
 }

@@ -36,7 +36,8 @@ public final class Heed {
         if (hazard instanceof Hazard.Usual usual) {
             return switch (usual.kind()) {
                 // Said with the one before, or true of every bath.
-                case HOT_POT, SOUR_STEAM, BLEACH, DRY_NEEDLES, GLOVES_AND_AIR, FOOD, DRAIN, BURN, FIRST_HELP -> Optional.empty();
+                case HOT_POT, SOUR_STEAM, BLEACH, DRY_NEEDLES, GLOVES_AND_AIR, FOOD, DRAIN, BURN,
+                        FIRST_HELP -> Optional.empty();
                 default -> Optional.of("heed." + CautionWords.key(usual.kind()));
             };
         }

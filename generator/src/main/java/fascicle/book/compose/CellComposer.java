@@ -82,7 +82,8 @@ final class CellComposer {
         List<Lab> dyed = cell.median().map(median -> shown.size() == 1
                 ? shown.get(0).colour().map(ColourFigures::readings).orElse(List.of())
                 : List.of(median.colour())).orElse(List.of());
-        return new Swatch(dyed, bare.isEmpty() ? Optional.empty() : Optional.of(Lab.median(bare)), Optional.empty(), name);
+        return new Swatch(dyed, bare.isEmpty() ? Optional.empty() : Optional.of(Lab.median(bare)), Optional.empty(),
+                name);
     }
 
     private List<Verdict> days(Group.VerdictDays days) {

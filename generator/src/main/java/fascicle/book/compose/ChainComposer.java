@@ -51,7 +51,8 @@ final class ChainComposer {
 
     private String nextFor(EntryWorking last) {
         return figures.amount(last.needles().dryGrams(), "g", last.needles().about())
-                .map(weight -> words.say("chain.next-for", weight)).orElseGet(() -> words.say("chain.next-for-unknown"));
+                .map(weight -> words.say("chain.next-for", weight))
+                .orElseGet(() -> words.say("chain.next-for-unknown"));
     }
 
     private BathChain.Rung rung(Chain.Batch batch, EntryWorking page) {

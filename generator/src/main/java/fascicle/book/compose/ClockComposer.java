@@ -46,8 +46,8 @@ final class ClockComposer {
     }
 
     /**
-     * The clock of an entry, unless its method's page shows the same but for how long another liquor takes to heat: that
-     * page is the one that lies beside the stove, and twice would make every page heavier.
+     * The clock of an entry, unless its method's page shows the same but for how long another liquor takes to heat:
+     * that page is the one that lies beside the stove, and twice would make every page heavier.
      */
     Optional<Timetable> ofEntry(EntryWorking working) {
         Cover cover = workings.notebook().cover();
@@ -94,7 +94,8 @@ final class ClockComposer {
     private String when(Clock clock, Time time, Optional<Stage> before) {
         if (!time.known()) {
             return before.filter(stage -> !stage.isMoment())
-                    .map(stage -> words.say("clock.when-" + stage.kind().name().toLowerCase(Locale.ROOT).replace('_', '-')))
+                    .map(stage -> words.say("clock.when-"
+                            + stage.kind().name().toLowerCase(Locale.ROOT).replace('_', '-')))
                     .orElse(words.say("clock.then"));
         }
         double minutes = time.minutes().getAsDouble();
@@ -102,7 +103,8 @@ final class ClockComposer {
             return time.about() ? words.say("about", figures.lasting(minutes)) : figures.lasting(minutes);
         }
         if (minutes == 0) {
-            return time.mornings() == 1 ? words.say("clock.next-morning") : words.say("clock.morning", time.mornings() + 1);
+            return time.mornings() == 1 ? words.say("clock.next-morning")
+                    : words.say("clock.morning", time.mornings() + 1);
         }
         double hour = clock.sinceMidnight(time).orElseThrow();
         int days = (int) (hour / MINUTES_IN_A_DAY);

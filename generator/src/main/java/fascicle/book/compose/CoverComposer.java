@@ -75,7 +75,8 @@ public final class CoverComposer {
         List<CoverPage.ListDoor> doors = new ArrayList<>();
         doors.add(new CoverPage.ListDoor(ways.allEntries(), Optional.of(entries)));
         for (Shelf shelf : Shelf.values()) {
-            doors.add(new CoverPage.ListDoor(ways.list(shelf), Optional.of(materials.addresses().leaves(shelf).size())));
+            doors.add(new CoverPage.ListDoor(ways.list(shelf),
+                    Optional.of(materials.addresses().leaves(shelf).size())));
         }
         ways.sideBySide().forEach(page -> doors.add(new CoverPage.ListDoor(page, Optional.empty())));
         ways.shelf().ifPresent(page -> doors.add(new CoverPage.ListDoor(page, Optional.empty())));

@@ -110,7 +110,8 @@ final class DepartureComposer {
     private List<String> parts(List<Part> parts) {
         return parts.stream().map(part -> {
             String called = ways.to(Shelf.DYES, part.is().value()).text();
-            return part.amount().map(Noted::written).map(amount -> words.say("gist.part", called, amount)).orElse(called);
+            return part.amount().map(Noted::written).map(amount -> words.say("gist.part", called, amount))
+                    .orElse(called);
         }).collect(Collectors.toCollection(ArrayList::new));
     }
 

@@ -130,7 +130,8 @@ public final class GroupComposer {
 
     /** The bare needles of a lot. */
     private Optional<Markup> swatch(Shelf shelf, Leaf leaf) {
-        return shelf == Shelf.LOTS ? materials.index().bareColour(leaf.id()).map(colours::bareSwatch) : Optional.empty();
+        return shelf == Shelf.LOTS ? materials.index().bareColour(leaf.id()).map(colours::bareSwatch)
+                : Optional.empty();
     }
 
     /** The photographs that a lot's colours were read off. */

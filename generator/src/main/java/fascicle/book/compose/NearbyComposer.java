@@ -74,6 +74,7 @@ final class NearbyComposer {
         }
         Collections.reverse(named);
         int left = all.size() - 1 - named.size();
-        return new Nearby.Others(List.copyOf(named), left > 0 ? Optional.of(words.say("more", left)) : Optional.empty());
+        return new Nearby.Others(List.copyOf(named),
+                left > 0 ? Optional.of(words.say("more", left)) : Optional.empty());
     }
 }

@@ -16,7 +16,10 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
-/** The needles to lay out for a planned day: of which lots, and of which others where a lot has too little or none is named. */
+/**
+ * The needles to lay out for a planned day: of which lots, and of which others where a lot has too little or none is
+ * named.
+ */
 final class NeedlesLaidOut {
 
     private final DayPlan plan;
@@ -55,7 +58,9 @@ final class NeedlesLaidOut {
         }
     }
 
-    /** Lots in the stead of one that is not known to have enough: of its condition, since another takes dye otherwise. */
+    /**
+     * Lots in the stead of one that is not known to have enough: of its condition, since another takes dye otherwise.
+     */
     private void instead(LotNeed need) {
         Optional<String> condition = condition(need.lot());
         String whom = methods(need.letters(), need.grams());

@@ -41,7 +41,8 @@ final class Outcomes {
         outcome.feel().ifPresent(feel -> said.add(words.name("feel", feel.value())));
         if (!outcome.faults().isEmpty()) {
             said.add(words.say("outcome.faults", outcome.faults().size(), outcome.faults().stream()
-                    .map(fault -> words.name("fault", fault.value())).collect(Collectors.joining(words.say("pieces")))));
+                    .map(fault -> words.name("fault", fault.value()))
+                    .collect(Collectors.joining(words.say("pieces")))));
         }
         return said.stream().map(this::sentence).collect(Collectors.joining(" "));
     }

@@ -47,7 +47,8 @@ final class PartedComposer {
 
     private GroupPage.Parted parted(Group group, Shelf by, Predicate<Group> kept) {
         return new GroupPage.Parted(words.say("parted." + by.word()), words.say("kind." + by.kind().word()),
-                materials.workings().within(group, by.kind()).stream().filter(kept).map(part -> part(by, part)).toList());
+                materials.workings().within(group, by.kind()).stream().filter(kept)
+                        .map(part -> part(by, part)).toList());
     }
 
     /** Whether a thing is used as a dye in any of its entries; what only helps has no table. */

@@ -96,7 +96,8 @@ final class PlannedHours {
     /** The date, or where nobody said when work begins, which day of the work it is. */
     private String day(double minutes) {
         return schedule.at(minutes).map(time -> figures.date(time.toLocalDate()))
-                .orElseGet(() -> words.say("plan.day", ChronoUnit.DAYS.between(SOME_DAY, time(minutes).toLocalDate()) + 1));
+                .orElseGet(() -> words.say("plan.day",
+                        ChronoUnit.DAYS.between(SOME_DAY, time(minutes).toLocalDate()) + 1));
     }
 
     /** A local time; of work that nobody said when it begins, from some day on. */
@@ -191,7 +192,8 @@ final class PlannedHours {
     }
 
     private String hour(Schedule.Due due) {
-        boolean about = due.stage().kind() == Stage.Kind.KEEP ? due.stage().until().about() : due.stage().from().about();
+        boolean about = due.stage().kind() == Stage.Kind.KEEP ? due.stage().until().about()
+                : due.stage().from().about();
         return time(due).stream().mapToObj(this::when).map(hour -> about ? words.say("about", hour) : hour).findFirst()
                 .orElseGet(() -> words.say("clock.then"));
     }

@@ -50,7 +50,8 @@ final class RecipeComposer {
         List<Step> steps = new ArrayList<>();
         recipe.presoak().ifPresent(presoak -> steps.add(presoak(presoak, worked)));
         treatments(steps, recipe.before(), worked.before());
-        add(steps, step("step.bath", bath(worked), parts(worked.bath().parts(), worked.recipe().bath().reuses().isPresent())));
+        add(steps, step("step.bath", bath(worked),
+                parts(worked.bath().parts(), worked.recipe().bath().reuses().isPresent())));
         add(steps, step("step.heat", heat(worked), List.of()));
         treatments(steps, recipe.after(), worked.after());
         add(steps, step("step.after", facts().span("fact.dry", recipe.dry()).word("fact.rinse", "rinse", recipe.rinse())
@@ -121,7 +122,8 @@ final class RecipeComposer {
                 .link("fact.reuses", bath.reuses().map(id -> ways.entry(id.value())))
                 .written("fact.left", bath.left());
         bath.ph().ifPresent(ph -> facts.noted("fact.ph", Optional.of(ph.reads()), reads -> ph.with()
-                .map(with -> words.say("ph.with", Figures.atMost(reads.value(), 2), words.name("ph-tool", with.value())))
+                .map(with -> words.say("ph.with", Figures.atMost(reads.value(), 2),
+                        words.name("ph-tool", with.value())))
                 .orElse(Figures.atMost(reads.value(), 2))));
         if (worked.bath().liquorMl().isPresent() || !worked.bath().parts().isEmpty()) {
             facts.fact(new AcidityComposer(words).fact(worked.acidity(), bath.ph()));

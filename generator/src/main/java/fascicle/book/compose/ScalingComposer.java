@@ -52,8 +52,8 @@ final class ScalingComposer {
         }
         BatchWords said = new BatchWords(measuring, words);
         return Optional.of(new Scaling(columns.stream().map(Scaled::needlesGrams)
-                .map(grams -> figures.amount(grams, "g", false)).toList(), Stream.concat(pots(columns, said), rows(sheets))
-                .toList(), remarks(columns, said),
+                .map(grams -> figures.amount(grams, "g", false)).toList(),
+                Stream.concat(pots(columns, said), rows(sheets)).toList(), remarks(columns, said),
                 new Markup(materials.workings().doses(id)
                         .map(doses -> DosesJson.of(doses, materials.care().strain(recipe), words)).orElseThrow())));
     }
@@ -62,7 +62,8 @@ final class ScalingComposer {
     private List<String> remarks(List<Scaled> columns, BatchWords said) {
         Map<String, List<String>> weights = new LinkedHashMap<>();
         columns.forEach(column -> said.remarks(column).forEach(remark -> weights
-                .computeIfAbsent(remark, unused -> new ArrayList<>()).add(figures.amount(column.needlesGrams(), "g", false))));
+                .computeIfAbsent(remark, unused -> new ArrayList<>())
+                .add(figures.amount(column.needlesGrams(), "g", false))));
         return weights.entrySet().stream().map(remark -> remark.getValue().size() == columns.size() ? remark.getKey()
                 : words.say("batch.remark-for", String.join(words.say("pieces"), remark.getValue()), remark.getKey()))
                 .toList();

@@ -93,7 +93,8 @@ public final class ShelfComposer {
             }
         }
         return materials.addresses().leaves(shelf).stream()
-                .flatMap(leaf -> supply.apply(leaf.id()).map(found -> new One(ways.leaf(leaf), leaf.id(), found)).stream())
+                .flatMap(leaf -> supply.apply(leaf.id()).map(found -> new One(ways.leaf(leaf), leaf.id(), found))
+                        .stream())
                 .sorted(Comparator.comparingInt(One::rank).thenComparingDouble(One::days))
                 .map(one -> new ShelfPage.Supplied(shelf == Shelf.LOTS ? Optional.of(colours.bare(one.id()).small())
                         : Optional.empty(), one.link(), said.soon(one.supply()),
@@ -126,7 +127,8 @@ public final class ShelfComposer {
         return stock.bundle(entry.id());
     }
 
-    private void add(List<ShelfPage.KeptBundles> kept, String title, Optional<String> care, Stream<DyedBundle> bundles) {
+    private void add(List<ShelfPage.KeptBundles> kept, String title, Optional<String> care,
+            Stream<DyedBundle> bundles) {
         List<ShelfPage.KeptBundle> shown = bundles.map(this::bundle).toList();
         if (!shown.isEmpty()) {
             kept.add(new ShelfPage.KeptBundles(title, care, shown));

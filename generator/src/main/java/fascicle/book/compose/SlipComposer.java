@@ -77,7 +77,8 @@ final class SlipComposer {
 
     private List<String> tags(PotGroup group) {
         String bundle = figures.amount(plan.ask().gramsEach(), "g", false);
-        return group.bundles() > 0 ? Collections.nCopies(group.bundles(), bundle) : List.of(words.say("slip.part-of-bundle",
-                figures.amount(group.scaled().needlesGrams(), "g", false), bundle));
+        return group.bundles() > 0 ? Collections.nCopies(group.bundles(), bundle)
+                : List.of(words.say("slip.part-of-bundle",
+                        figures.amount(group.scaled().needlesGrams(), "g", false), bundle));
     }
 }

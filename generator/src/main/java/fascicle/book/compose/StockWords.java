@@ -88,7 +88,8 @@ final class StockWords {
     private String span(double days) {
         int years = (int) StrictMath.round(days / DAYS_IN_A_YEAR);
         if (days >= 2 * DAYS_IN_A_YEAR) {
-            return years > MOST_YEARS ? words.say("shelf.more-years", MOST_YEARS) : words.say("shelf.lasts-years", years);
+            return years > MOST_YEARS ? words.say("shelf.more-years", MOST_YEARS)
+                    : words.say("shelf.lasts-years", years);
         }
         return days >= 90 ? words.say("shelf.lasts-months", (int) StrictMath.round(days * 12 / DAYS_IN_A_YEAR))
                 : words.say("shelf.lasts-days", Math.max(1, (int) StrictMath.round(days)));
@@ -102,7 +103,8 @@ final class StockWords {
     /** Until when a damp bundle keeps. */
     Optional<String> useBy(DyedBundle bundle) {
         return bundle.isDamp() ? Optional.of(bundle.useBy().map(figures::date)
-                .map(day -> bundle.useByAbout() ? words.say("about", day) : day).orElseGet(() -> words.say("shelf.unknown")))
+                .map(day -> bundle.useByAbout() ? words.say("about", day) : day)
+                .orElseGet(() -> words.say("shelf.unknown")))
                 : Optional.empty();
     }
 

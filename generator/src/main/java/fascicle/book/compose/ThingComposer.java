@@ -159,7 +159,8 @@ final class ThingComposer {
                 price -> materials.figures().money(price.value(), notebook.cover().currency(), false)));
         dye.bought().forEach(purchase -> facts.noted("fact.bought", purchase.on(), on -> words.say("bought",
                 materials.figures().date(on.value()),
-                purchase.packs().map(packs -> Figures.atMost(packs.value(), 2)).orElseGet(() -> words.say("shelf.unknown")))));
+                purchase.packs().map(packs -> Figures.atMost(packs.value(), 2))
+                        .orElseGet(() -> words.say("shelf.unknown")))));
         stock.dye(dye.id()).ifPresent(supply ->
                 new StockWords(materials, stock).supply(facts, "fact.stock-left", supply));
     }

@@ -39,7 +39,8 @@ final class Ties {
 
     /** The entries whose colours were judged against an entry's sample. */
     List<EntryWorking> comparedWith(EntryWorking sample) {
-        return sample.entry().tag().map(Noted::value).filter(tag -> tagged(tag).filter(found -> found.id().equals(sample.id())).isPresent())
+        return sample.entry().tag().map(Noted::value)
+                .filter(tag -> tagged(tag).filter(found -> found.id().equals(sample.id())).isPresent())
                 .map(tag -> comparedWith.getOrDefault(tag, List.of())).orElse(List.of());
     }
 

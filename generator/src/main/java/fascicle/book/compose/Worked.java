@@ -32,12 +32,14 @@ record Worked(Recipe recipe, BathFigures bath, PotFigures pot, Optional<SoakFigu
         Optional<AcidityFigures> soaking) {
 
     static Worked of(EntryWorking entry, Acidities acidities) {
-        return new Worked(entry.entry().recipe(), entry.bath(), entry.pot(), entry.presoak(), entry.before(), entry.after(),
-                entry.finish(), entry.heat(), acidities.bath(entry), entry.presoak().map(acidities::presoak));
+        return new Worked(entry.entry().recipe(), entry.bath(), entry.pot(), entry.presoak(), entry.before(),
+                entry.after(), entry.finish(), entry.heat(), acidities.bath(entry),
+                entry.presoak().map(acidities::presoak));
     }
 
     static Worked of(MethodWorking method, Acidities acidities) {
-        return new Worked(method.method().recipe(), method.bath(), method.pot(), method.presoak(), method.before(), method.after(),
-                method.finish(), method.heat(), acidities.bath(method), method.presoak().map(acidities::presoak));
+        return new Worked(method.method().recipe(), method.bath(), method.pot(), method.presoak(), method.before(),
+                method.after(), method.finish(), method.heat(), acidities.bath(method),
+                method.presoak().map(acidities::presoak));
     }
 }

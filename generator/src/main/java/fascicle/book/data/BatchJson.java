@@ -85,7 +85,8 @@ final class BatchJson {
         json.figure("spoons_error_percent", scoops.stream().mapToDouble(Scoops::errorPercent).findFirst());
         OptionalDouble made = solutions.apply(part.part());
         if (made.isPresent() && part.grams().isPresent()) {
-            stock(made, OptionalDouble.of(new Stock(made.getAsDouble()).millilitres(part.grams().getAsDouble())), false);
+            stock(made, OptionalDouble.of(new Stock(made.getAsDouble()).millilitres(part.grams().getAsDouble())),
+                    false);
         } else if (part.stockPercent().isPresent()) {
             stock(part.stockPercent(), part.ml(), false);
         } else if (toMake.isPresent()) {

@@ -21,20 +21,22 @@ import java.util.stream.Collectors;
 
 /**
  * {@code data/batch.js}: what {@code scripts/batch.js} needs for every recipe of the book: the vessels and the balance,
- * the rules of the trade, the units of needles in billionths of a gram, the spoons of each kitchen, and the book's words.
+ * the rules of the trade, the units of needles in billionths of a gram, the spoons of each kitchen, and the book's
+ * words.
  */
 public final class BatchScript {
 
     /** The address of the file. */
     public static final String ADDRESS = "data/batch.js";
 
-    private static final List<String> WORDS = List.of("about", "unit.g", "unit.ml", "unit.cm", "unit.ratio", "fact.water",
-            "batch.liquor", "step.finish", "scaling.in", "table.unknown", "batch.pot", "batch.pots", "batch.stock",
-            "batch.or", "batch.in-it", "batch.scoops-more", "batch.scoops-less", "batch.make-stock",
-            "batch.spoons-wander", "batch.standing", "batch.extract-plant", "batch.extract-water", "batch.drawn", "batch.shared-bin",
-            "batch.no-soak-water", "batch.unsized", "batch.reused", "batch.reused-of", "batch.reused-short", "batch.many-pots",
-            "batch.no-liquor", "batch.paler", "batch.too-long", "batch.no-room", "batch.too-shallow", "batch.unmeasured",
-            "batch.too-weak", "batch.too-much-stock", "batch.wrong", "kitchen.us", "kitchen.metric", "kitchen.imperial");
+    private static final List<String> WORDS = List.of("about", "unit.g", "unit.ml", "unit.cm", "unit.ratio",
+            "fact.water", "batch.liquor", "step.finish", "scaling.in", "table.unknown", "batch.pot", "batch.pots",
+            "batch.stock", "batch.or", "batch.in-it", "batch.scoops-more", "batch.scoops-less", "batch.make-stock",
+            "batch.spoons-wander", "batch.standing", "batch.extract-plant", "batch.extract-water", "batch.drawn",
+            "batch.shared-bin", "batch.no-soak-water", "batch.unsized", "batch.reused", "batch.reused-of",
+            "batch.reused-short", "batch.many-pots", "batch.no-liquor", "batch.paler", "batch.too-long",
+            "batch.no-room", "batch.too-shallow", "batch.unmeasured", "batch.too-weak", "batch.too-much-stock",
+            "batch.wrong", "kitchen.us", "kitchen.metric", "kitchen.imperial");
 
     /** The units in which needles are weighed out. */
     private static final List<Unit> UNITS = List.of(Unit.GRAM, Unit.KILOGRAM, Unit.OUNCE, Unit.POUND);
@@ -101,7 +103,9 @@ public final class BatchScript {
         json.exact(name, OptionalDouble.of(constant));
     }
 
-    /** A vessel; of one that does not suit every bath also what is said of it, and which of that in each strain's place. */
+    /**
+     * A vessel; of one that does not suit every bath also what is said of it, and which of that in each strain's place.
+     */
     private void vessel(Vessel vessel, Words words) {
         json.text("id", vessel.id());
         json.text("called", vessel.called());

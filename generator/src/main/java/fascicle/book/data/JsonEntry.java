@@ -54,7 +54,8 @@ final class JsonEntry {
         json.text("method", entry.method().map(Noted::value));
         json.text("share", entry.share().word());
         needles(entry, working.needles());
-        bath(entry.recipe().bath(), working.bath(), working.pot(), acidities.bath(working), () -> baths.standing(working));
+        bath(entry.recipe().bath(), working.bath(), working.pot(), acidities.bath(working),
+                () -> baths.standing(working));
         soak("presoak", working.presoak());
         heat(working.heat());
         json.object("colour", working.colour(), this::colour);

@@ -28,11 +28,11 @@ public final class Figures {
     private static final int DIGITS_OF_MONEY = 2;
 
     /**
-     * Currencies without a smaller coin: no minor unit in ISO 4217:2015, table A.1, from memory. A list of our own, since
-     * the JDK's changes between versions.
+     * Currencies without a smaller coin: no minor unit in ISO 4217:2015, table A.1, from memory. A list of our own,
+     * since the JDK's changes between versions.
      */
-    private static final Set<String> WITHOUT_COINS = Set.of("BIF", "CLP", "DJF", "GNF", "ISK", "JPY", "KMF", "KRW", "PYG",
-            "RWF", "UGX", "UYI", "VND", "VUV", "XAF", "XOF", "XPF");
+    private static final Set<String> WITHOUT_COINS = Set.of("BIF", "CLP", "DJF", "GNF", "ISK", "JPY", "KMF", "KRW",
+            "PYG", "RWF", "UGX", "UYI", "VND", "VUV", "XAF", "XOF", "XPF");
 
     /** Currencies whose smallest coin is a thousandth: the same table, from memory. All others have hundredths. */
     private static final Set<String> IN_THOUSANDTHS = Set.of("BHD", "IQD", "JOD", "KWD", "LYD", "OMR", "TND");
@@ -152,8 +152,8 @@ public final class Figures {
     }
 
     /**
-     * A temperature or a length as the maker's own thermometer and rule tell it: in °F, inches or feet where it was written so,
-     * with °C or cm beside it, and else in °C or cm alone.
+     * A temperature or a length as the maker's own thermometer and rule tell it: in °F, inches or feet where it was
+     * written so, with °C or cm beside it, and else in °C or cm alone.
      *
      * @param quantity a temperature or a length
      * @return such as {@code 190 °F (88 °C)}, {@code 3 in (7.6 cm)} or {@code 88 °C}
@@ -209,7 +209,8 @@ public final class Figures {
      */
     public Optional<String> minutes(OptionalDouble minutes, boolean about) {
         return minutes.isEmpty() || minutes.getAsDouble() < 10 ? amount(minutes, "min", about)
-                : amount(OptionalDouble.of(datum(minutes.getAsDouble()).setScale(0, RoundingMode.HALF_UP).doubleValue()),
+                : amount(OptionalDouble.of(datum(minutes.getAsDouble()).setScale(0, RoundingMode.HALF_UP)
+                        .doubleValue()),
                         "min", about);
     }
 
@@ -332,7 +333,8 @@ public final class Figures {
      */
     public String difference(Difference difference) {
         return difference.uncertainty() == 0 ? difference(difference.de00())
-                : words.say("figure.difference-about", fixed(difference.de00(), 1), atMost(difference.uncertainty(), 1));
+                : words.say("figure.difference-about", fixed(difference.de00(), 1),
+                        atMost(difference.uncertainty(), 1));
     }
 
     /**

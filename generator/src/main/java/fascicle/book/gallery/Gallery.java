@@ -48,7 +48,8 @@ public final class Gallery {
      */
     public static Gallery of(Notebook notebook, Edition edition, Set<String> inNotes, Path root, Darkroom darkroom) {
         Gallery gallery = new Gallery();
-        read(notebook, edition).forEach(taken -> gallery.hang(taken.path(), new Shown(taken.picture()), root, darkroom));
+        read(notebook, edition).forEach(taken ->
+                gallery.hang(taken.path(), new Shown(taken.picture()), root, darkroom));
         List<String> others = inNotes.stream().filter(path -> !gallery.shown.containsKey(path)).sorted().toList();
         List<Looked> looked = others.parallelStream().map(path -> look(path, root, darkroom)).toList();
         looked.forEach(one -> one.shown().ifPresentOrElse(found -> gallery.hang(one.path(), found, root, darkroom),

@@ -64,7 +64,8 @@ public final class Amounts {
             return figures.amount(part.gramsPerLitre(), "g-per-l", about);
         }
         return part.ml().isPresent() && liquorMl.isPresent() && liquorMl.getAsDouble() > 0
-                ? Optional.of(figures.amount(part.ml().getAsDouble() / liquorMl.getAsDouble() * 1000, "ml-per-l", about))
+                ? Optional.of(figures.amount(part.ml().getAsDouble() / liquorMl.getAsDouble() * 1000, "ml-per-l",
+                        about))
                 : Optional.empty();
     }
 }

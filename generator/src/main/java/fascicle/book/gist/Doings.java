@@ -95,7 +95,8 @@ public final class Doings {
         if (to.isEmpty()) {
             return words.say("clock.heat-on");
         }
-        boolean down = stage.estimated() && stage.from().known() && stage.from().minutes().equals(stage.until().minutes());
+        boolean down = stage.estimated() && stage.from().known()
+                && stage.from().minutes().equals(stage.until().minutes());
         return words.say(down ? "clock.keep-at" : "clock.heat", to.get());
     }
 }

@@ -16,7 +16,8 @@ import java.util.Optional;
  * @param chains its baths that were used again
  * @param stock what is left, and what things cost; nothing but in the studio's book, so that no other can tell of it
  */
-public record Ledger(Workings workings, Edition edition, Acidities acidities, Chains chains, Optional<Stocktaking> stock) {
+public record Ledger(Workings workings, Edition edition, Acidities acidities, Chains chains,
+        Optional<Stocktaking> stock) {
 
     /**
      * Reckons for a book.

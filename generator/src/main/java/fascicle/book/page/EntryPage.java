@@ -34,10 +34,10 @@ import java.util.Optional;
  */
 public record EntryPage(Frame frame, Optional<String> tag, Link day, Optional<Verdict> verdict, String outcome,
         Optional<String> again, List<Specimen> specimens, String gist, Optional<Departed> departed,
-        Optional<Scaling> scaling, List<String> cautions, Optional<String> heed, List<Photograph> photographs, List<Fact> result,
-        List<Fact> readings, List<Fact> needles, List<Step> steps,
-        Optional<BathChain> chain, Optional<Plot> heating, Optional<Timetable> clock, List<Fact> later, Optional<Plot> fading,
-        List<Markup> notes, Nearby nearby, List<Fact> ties) implements Page {
+        Optional<Scaling> scaling, List<String> cautions, Optional<String> heed, List<Photograph> photographs,
+        List<Fact> result, List<Fact> readings, List<Fact> needles, List<Step> steps,
+        Optional<BathChain> chain, Optional<Plot> heating, Optional<Timetable> clock, List<Fact> later,
+        Optional<Plot> fading, List<Markup> notes, Nearby nearby, List<Fact> ties) implements Page {
 
     @Override
     public String template() {

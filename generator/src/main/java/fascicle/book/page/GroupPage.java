@@ -31,10 +31,10 @@ import java.util.Optional;
  * @param sheaves the entries
  */
 public record GroupPage(Frame frame, String word, Optional<String> share, Optional<Link> lookUp,
-        List<String> cautions, Optional<String> heed, List<Fact> facts, Optional<Markup> swatch, List<Photograph> photographs,
-        Optional<Start> start, List<EntryNote> best, List<Parted> parted, List<Grid> grids, Optional<Colours> colours,
-        Optional<Plot> plot, List<Step> steps, Optional<Plot> heating, Optional<Timetable> clock,
-        Optional<Scaling> scaling, List<Markup> notes, List<Fact> counts,
+        List<String> cautions, Optional<String> heed, List<Fact> facts, Optional<Markup> swatch,
+        List<Photograph> photographs, Optional<Start> start, List<EntryNote> best, List<Parted> parted,
+        List<Grid> grids, Optional<Colours> colours, Optional<Plot> plot, List<Step> steps, Optional<Plot> heating,
+        Optional<Timetable> clock, Optional<Scaling> scaling, List<Markup> notes, List<Fact> counts,
         List<Sheaf> sheaves) implements Page {
 
     @Override

@@ -18,8 +18,9 @@ import java.util.Optional;
  * @param duties what the teacher does
  * @param cautions what may hurt someone
  */
-public record PlanPage(Frame frame, List<String> said, List<String> refused, List<String> layOut, List<Measured> methods,
-        List<Need> needs, String clockHeading, List<Due> clock, List<String> clockNotes, List<String> duties, List<String> cautions)
+public record PlanPage(Frame frame, List<String> said, List<String> refused, List<String> layOut,
+        List<Measured> methods, List<Need> needs, String clockHeading, List<Due> clock, List<String> clockNotes,
+        List<String> duties, List<String> cautions)
         implements Page {
 
     @Override

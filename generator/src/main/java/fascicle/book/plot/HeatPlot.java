@@ -112,12 +112,13 @@ public record HeatPlot(List<HeatStage> lines, double boil, List<Addition> additi
         drawing.begin("axes").bottomAxis(time, across, LEFT, RIGHT, BOTTOM,
                         words.say(hours ? "plot.axis-hours" : "plot.axis-minutes"))
                 .leftAxis(heat, up, LEFT, TOP, BOTTOM, words.say("plot.axis-celsius")).end();
-        drawing.begin("limits").line(LEFT, up.at(HeatCourse.HOT), RIGHT, up.at(HeatCourse.HOT)).line(LEFT, up.at(boil), RIGHT, up.at(boil))
-                .end();
+        drawing.begin("limits").line(LEFT, up.at(HeatCourse.HOT), RIGHT, up.at(HeatCourse.HOT))
+                .line(LEFT, up.at(boil), RIGHT, up.at(boil)).end();
         drawing.begin("course").line(corners(across, up, unit)).end();
         drawing.begin("numbers").text(RIGHT, up.at(boil) - ABOVE, Drawing.Anchor.END,
                         words.say("plot.boil-line", Figures.fixed(boil, 1)))
-                .text(RIGHT, up.at(HeatCourse.HOT) + BELOW, Drawing.Anchor.END, words.say("plot.hot-line", Figures.atMost(HeatCourse.HOT, 0)));
+                .text(RIGHT, up.at(HeatCourse.HOT) + BELOW, Drawing.Anchor.END,
+                        words.say("plot.hot-line", Figures.atMost(HeatCourse.HOT, 0)));
         for (Addition addition : additions.stream().filter(one -> one.minutes() <= minutes()).toList()) {
             double x = across.at(addition.minutes() / unit);
             double y = up.at(celsius(addition.minutes()));
@@ -127,7 +128,8 @@ public record HeatPlot(List<HeatStage> lines, double boil, List<Addition> additi
     }
 
     private double coldest() {
-        return lines.stream().mapToDouble(line -> StrictMath.min(line.from(), line.to())).reduce(HeatCourse.ROOM, StrictMath::min);
+        return lines.stream().mapToDouble(line -> StrictMath.min(line.from(), line.to()))
+                .reduce(HeatCourse.ROOM, StrictMath::min);
     }
 
     private double hottest() {

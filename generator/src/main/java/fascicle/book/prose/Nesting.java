@@ -15,11 +15,11 @@ import org.jsoup.select.Elements;
 final class Nesting {
 
     private static final Set<String> HEADINGS = Set.of("h3", "h4", "h5", "h6");
-    private static final Set<String> BLOCKS = Set.of("blockquote", "dd", "div", "dl", "dt", "h3", "h4", "h5", "h6", "hr",
-            "li", "ol", "p", "pre", "table", "ul");
+    private static final Set<String> BLOCKS = Set.of("blockquote", "dd", "div", "dl", "dt", "h3", "h4", "h5", "h6",
+            "hr", "li", "ol", "p", "pre", "table", "ul");
     /** What holds words alone, by the HTML standard or because it may stand where only words may. */
-    private static final Set<String> FOR_WORDS = Set.of("a", "b", "cite", "code", "del", "em", "h3", "h4", "h5", "h6", "i",
-            "ins", "kbd", "p", "pre", "q", "s", "small", "span", "strong", "sub", "sup", "u");
+    private static final Set<String> FOR_WORDS = Set.of("a", "b", "cite", "code", "del", "em", "h3", "h4", "h5", "h6",
+            "i", "ins", "kbd", "p", "pre", "q", "s", "small", "span", "strong", "sub", "sup", "u");
 
     private Nesting() {}
 
@@ -42,7 +42,8 @@ final class Nesting {
             case "dl" -> termsFirst(element);
             case "table" -> evenRows(element);
             default -> {
-                boolean unread = HEADINGS.contains(tag) && (!element.hasText() || element.closest("th, dt, caption") != null);
+                boolean unread = HEADINGS.contains(tag)
+                        && (!element.hasText() || element.closest("th, dt, caption") != null);
                 unwrapUnless(element, !unread && !(FOR_WORDS.contains(tag) && holdsBlock(element)));
             }
         }

@@ -114,7 +114,8 @@ public final class PlainText {
         while (at(at) >= '0' && at(at) <= '9') {
             at++;
         }
-        boolean number = at > digits && at - digits <= MOST_DIGITS && (at(at) == '.' || at(at) == ')') && at(at + 1) <= ' ';
+        boolean number = at > digits && at - digits <= MOST_DIGITS && (at(at) == '.' || at(at) == ')')
+                && at(at + 1) <= ' ';
         if (!number) {
             return digits;
         }

@@ -12,8 +12,8 @@ final class SafeHtml {
 
     private static final Safelist LIST = new Safelist()
             .addTags("a", "b", "blockquote", "br", "caption", "cite", "code", "dd", "del", "dl", "dt", "em", "h3", "h4",
-                    "h5", "h6", "hr", "i", "img", "ins", "kbd", "li", "ol", "p", "pre", "q", "s", "small", "span", "strong",
-                    "sub", "sup", "table", "tbody", "td", "tfoot", "th", "thead", "tr", "u", "ul")
+                    "h5", "h6", "hr", "i", "img", "ins", "kbd", "li", "ol", "p", "pre", "q", "s", "small", "span",
+                    "strong", "sub", "sup", "table", "tbody", "td", "tfoot", "th", "thead", "tr", "u", "ul")
             .addAttributes("a", "href")
             .addAttributes("ol", "start")
             .addAttributes("td", "class")

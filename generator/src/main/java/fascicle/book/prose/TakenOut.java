@@ -88,7 +88,8 @@ public final class TakenOut {
             for (Attribute attribute : element.attributes()) {
                 String name = attribute.getKey().toLowerCase(Locale.ROOT);
                 if (name.startsWith("on") || name.equals("style")) {
-                    warn(where, name + " of <" + tag + "> is taken out: a page carries no scripts or styles of its own");
+                    warn(where, name + " of <" + tag
+                            + "> is taken out: a page carries no scripts or styles of its own");
                 }
             }
         }
@@ -96,8 +97,8 @@ public final class TakenOut {
 
     private void picture(String address, Node where) {
         String why = Destination.of(address, note.place().file()) instanceof Destination.NotebookFile file
-                ? gallery.whyNot(file.path()).orElse("") : "is no file of the notebook; put it beside this file and name "
-                        + "it by its file alone";
+                ? gallery.whyNot(file.path()).orElse("") : "is no file of the notebook; put it beside this file and "
+                        + "name it by its file alone";
         if (!why.isEmpty()) {
             warn(where, "the picture “" + address + "” is taken out, and its words stand in its place: it " + why);
         }

@@ -8,8 +8,8 @@ import org.jsoup.nodes.Entities;
 
 /**
  * A colour drawn as a fascicle: tapering needles whose strokes take turns through the readings, in a sheath of the bare
- * lot's colour; a target is the thread tied round them. Where a screen cannot show a colour as strong as it is, a corner
- * of the ground is turned down. Every colour stands in an SVG attribute, none in a style; only
+ * lot's colour; a target is the thread tied round them. Where a screen cannot show a colour as strong as it is, a
+ * corner of the ground is turned down. Every colour stands in an SVG attribute, none in a style; only
  * the neutral ground behind it is the style's.
  *
  * @param readings the colours that were read; none for a colour that is not known

@@ -122,7 +122,9 @@ final class PageModels implements ObjectWrapper {
         };
     }
 
-    /** A name that is nowhere is a slip of whoever wrote the template, even where what may be missing is allowed for. */
+    /**
+     * A name that is nowhere is a slip of whoever wrote the template, even where what may be missing is allowed for.
+     */
     private static TemplateModelException unknown(Class<?> record, String key) {
         List<String> known = Stream.of(record.getRecordComponents()).map(RecordComponent::getName).toList();
         return new TemplateModelException("“" + key + "” is nothing that " + record.getSimpleName() + " has"
@@ -155,7 +157,8 @@ final class PageModels implements ObjectWrapper {
         Object[] rest = new Object[given.size() - 1];
         for (int i = 0; i < rest.length; i++) {
             Object value = given.get(i + 1);
-            rest[i] = value instanceof TemplateNumberModel number ? (Object) number.getAsNumber().intValue() : text(value);
+            rest[i] = value instanceof TemplateNumberModel number ? (Object) number.getAsNumber().intValue()
+                    : text(value);
         }
         return rest;
     }

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** The files that a style names by {@code url("…")}: faces and pictures that lie beside it and are published with it. */
+/**
+ * The files that a style names by {@code url("…")}: faces and pictures that lie beside it and are published with it.
+ */
 final class StyleFiles {
 
     private static final Pattern NAMED = Pattern.compile("url\\(([^)]*)\\)|@import");
@@ -62,8 +64,8 @@ final class StyleFiles {
             if (beside.matches()) {
                 files.add(new Named(beside.group(1), line, column));
             } else {
-                faults.add(new ThemeBroken.Fault(file, line, column, "found “" + named.group() + "”, expected url(\"NAME\") "
-                        + "with the name of a .woff2, .svg or .png file that lies beside the style"));
+                faults.add(new ThemeBroken.Fault(file, line, column, "found “" + named.group() + "”, expected "
+                        + "url(\"NAME\") with the name of a .woff2, .svg or .png file that lies beside the style"));
             }
         }
         return files;

@@ -20,7 +20,8 @@ final class TemplateFaults {
         String template = failed.getTemplateName();
         Integer line = failed.getLineNumber();
         Integer column = failed.getColumnNumber();
-        return fault(template == null ? page : template, line == null ? 1 : line, column == null ? 1 : column, words(failed));
+        return fault(template == null ? page : template, line == null ? 1 : line, column == null ? 1 : column,
+                words(failed));
     }
 
     private static String words(TemplateException failed) {

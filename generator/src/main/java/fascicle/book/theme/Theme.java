@@ -220,7 +220,8 @@ public final class Theme {
         return required(source, file, ThemeBroken.Fault.of(file, "expected a file of this name in the theme"), faults);
     }
 
-    private static byte[] required(Source source, String file, ThemeBroken.Fault missing, List<ThemeBroken.Fault> faults) {
+    private static byte[] required(Source source, String file, ThemeBroken.Fault missing,
+            List<ThemeBroken.Fault> faults) {
         try {
             Optional<byte[]> bytes = source.file(file);
             if (bytes.isPresent()) {
@@ -237,7 +238,8 @@ public final class Theme {
         return ThemeBroken.Fault.of(file, "expected a file that can be read: " + failed.getMessage());
     }
 
-    private static Optional<Template> parsed(Configuration configuration, String template, List<ThemeBroken.Fault> faults) {
+    private static Optional<Template> parsed(Configuration configuration, String template,
+            List<ThemeBroken.Fault> faults) {
         try {
             return Optional.of(configuration.getTemplate(template));
         } catch (ParseException broken) {

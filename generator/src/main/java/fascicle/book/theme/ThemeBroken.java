@@ -3,7 +3,9 @@ package fascicle.book.theme;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** A theme that cannot be used, in words for whoever made it: everything that is wrong with it, as far as it was seen. */
+/**
+ * A theme that cannot be used, in words for whoever made it: everything that is wrong with it, as far as it was seen.
+ */
 public final class ThemeBroken extends Exception {
 
     private static final long serialVersionUID = 1L;
@@ -18,7 +20,8 @@ public final class ThemeBroken extends Exception {
      * @param column its column, from 1
      * @param message what was found and what was expected
      */
-    public record Fault(String file, int line, int column, String message) implements Comparable<Fault>, java.io.Serializable {
+    public record Fault(String file, int line, int column, String message)
+            implements Comparable<Fault>, java.io.Serializable {
 
         /** A fault of a whole file. */
         static Fault of(String file, String message) {

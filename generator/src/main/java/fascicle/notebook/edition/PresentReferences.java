@@ -13,8 +13,8 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Drops what entries say of entries that are not there. An entry that is missing because of errors is one that the reader
- * is told of: a bath or needles that came from it are of unknown history, and not fresh or bare.
+ * Drops what entries say of entries that are not there. An entry that is missing because of errors is one that the
+ * reader is told of: a bath or needles that came from it are of unknown history, and not fresh or bare.
  */
 final class PresentReferences {
 

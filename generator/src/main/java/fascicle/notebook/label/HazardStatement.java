@@ -36,7 +36,8 @@ public record HazardStatement(String written, List<String> codes, Optional<Strin
             Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
 
     /**
-     * Reads a code: {@code H318}, {@code H360FD}, {@code EUH066}, or a combined {@code H301+H311}, alone or before words.
+     * Reads a code: {@code H318}, {@code H360FD}, {@code EUH066}, or a combined {@code H301+H311}, alone or before
+     * words.
      *
      * <p>Codes that the system does not combine are worded one after the other.
      *
@@ -46,7 +47,8 @@ public record HazardStatement(String written, List<String> codes, Optional<Strin
     public static HazardStatement read(String written) {
         Matcher copied = WITH_WORDS.matcher(written.strip());
         String code = copied.matches() ? copied.group(1) : written.strip();
-        List<Optional<String>> each = Arrays.stream(code.split("\\s*\\+\\s*", -1)).map(HazardStatement::spelled).toList();
+        List<Optional<String>> each = Arrays.stream(code.split("\\s*\\+\\s*", -1)).map(HazardStatement::spelled)
+                .toList();
         if (each.stream().anyMatch(Optional::isEmpty) || !code.matches("(?i)(EU)?H.*")) {
             return new HazardStatement(written, List.of(), Optional.empty());
         }

@@ -5,7 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** Where keys stand that makers tend to write one map too far out, such as {@code reuses}, which stands under {@code bath}. */
+/**
+ * Where keys stand that makers tend to write one map too far out, such as {@code reuses}, which stands under
+ * {@code bath}.
+ */
 final class Belonging {
 
     private record Under(String map, List<String> keys) {}

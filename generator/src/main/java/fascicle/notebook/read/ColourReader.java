@@ -153,8 +153,8 @@ final class ColourReader {
         }
         String found = node instanceof Node.Sequence list ? "a list of " + list.items().size() : node.described();
         map.findings().error(node.place(), "“" + key + "” has " + found + "; expected is a list of " + count
-                + " numbers, as in " + (count == 3 ? "[36.2, 27.4, 20.1]" : "[12, 20, 30, 25]: left edge, upper edge, width "
-                + "and height in per cent of the picture") + " (decimals take a point: 36.2)");
+                + " numbers, as in " + (count == 3 ? "[36.2, 27.4, 20.1]" : "[12, 20, 30, 25]: left edge, upper edge, "
+                + "width and height in per cent of the picture") + " (decimals take a point: 36.2)");
         return Optional.empty();
     }
 

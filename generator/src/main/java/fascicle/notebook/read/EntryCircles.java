@@ -24,13 +24,16 @@ final class EntryCircles {
     static void check(Entry entry, Map<String, Entry> byId, Findings findings) {
         boolean needles = follow(entry, byId, other -> other.needles().from(), "are dyed over one another’s needles",
                 findings);
-        boolean baths = follow(entry, byId, other -> other.recipe().bath().reuses(), "reuse one another’s baths", findings);
+        boolean baths = follow(entry, byId, other -> other.recipe().bath().reuses(), "reuse one another’s baths",
+                findings);
         if (!needles && !baths) {
             both(entry, byId, findings);
         }
     }
 
-    /** Says so where only needles and baths together lead back: each of the entries would have to come before the other. */
+    /**
+     * Says so where only needles and baths together lead back: each of the entries would have to come before the other.
+     */
     private static void both(Entry entry, Map<String, Entry> byId, Findings findings) {
         Map<String, String> before = new HashMap<>();
         Deque<Entry> reached = new ArrayDeque<>(List.of(entry));
@@ -44,8 +47,8 @@ final class EntryCircles {
             do {
                 chain.add(0, before.get(chain.get(0)));
             } while (!chain.get(0).equals(entry.id()));
-            Noted<String> reference = sources(entry).filter(source -> Ids.same(source.value(), chain.get(1))).findFirst()
-                    .orElseThrow();
+            Noted<String> reference = sources(entry).filter(source -> Ids.same(source.value(), chain.get(1)))
+                    .findFirst().orElseThrow();
             findings.error(reference.place(), "these entries need one another’s needles and baths in a circle: "
                     + String.join(" → ", chain) + "; take “" + reference.written() + "” out of one of them");
         }

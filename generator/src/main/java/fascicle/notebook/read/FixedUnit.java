@@ -18,16 +18,17 @@ import java.util.regex.Pattern;
 record FixedUnit(String unit, Map<String, Double> others, double least, double most, String conversions)
         implements Scalar<Double> {
 
-    static final FixedUnit DENSITY = new FixedUnit("g/mL", Map.of(), 0.01, 30, "1000 g/L, 1 kg/L and 1 g/cm³ are 1 g/mL");
+    static final FixedUnit DENSITY = new FixedUnit("g/mL", Map.of(), 0.01, 30,
+            "1000 g/L, 1 kg/L and 1 g/cm³ are 1 g/mL");
 
     /**
-     * As calcium carbonate: 1 ppm is 1 mg to the litre of so thin a water, and a German degree is 10 mg of calcium oxide
-     * in a litre (DIN 38409-6; {@code from memory}), which is 17.848 mg of the carbonate by their molar masses, 56.077
-     * and 100.087 g/mol.
+     * As calcium carbonate: 1 ppm is 1 mg to the litre of so thin a water, and a German degree is 10 mg of calcium
+     * oxide in a litre (DIN 38409-6; {@code from memory}), which is 17.848 mg of the carbonate by their molar masses,
+     * 56.077 and 100.087 g/mol.
      */
-    static final FixedUnit ALKALINITY = new FixedUnit("mg/L", Map.of("ppm", 1.0, "°dh", 17.848, "dh", 17.848), 0, 100_000,
-            "as calcium carbonate: 1 ppm is 1 mg/L, 1 °dH is 17.8 mg/L, 1 °fH is 10 mg/L, 1 mmol/L of acid capacity is "
-                    + "50 mg/L");
+    static final FixedUnit ALKALINITY = new FixedUnit("mg/L", Map.of("ppm", 1.0, "°dh", 17.848, "dh", 17.848),
+            0, 100_000, "as calcium carbonate: 1 ppm is 1 mg/L, 1 °dH is 17.8 mg/L, 1 °fH is 10 mg/L, 1 mmol/L of acid "
+                    + "capacity is 50 mg/L");
 
     /** What stands before the figure goes with it, or a word there would be taken for a unit. */
     private static final Pattern FIGURE_AND_UNIT = Pattern.compile("((?:\\D*(?=\\d))?[-−+.,/\\d\\s]*)(.*)");

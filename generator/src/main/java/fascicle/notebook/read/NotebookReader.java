@@ -38,7 +38,9 @@ import java.util.Optional;
  */
 public final class NotebookReader {
 
-    /** The file that says what a notebook is; where it cannot be read, {@link Notebook#missing} holds it by this name. */
+    /**
+     * The file that says what a notebook is; where it cannot be read, {@link Notebook#missing} holds it by this name.
+     */
     public static final String COVER = "notebook.yaml";
 
     private final Path root;

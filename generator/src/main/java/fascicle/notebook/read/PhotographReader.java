@@ -19,8 +19,8 @@ final class PhotographReader {
         double percent = Scalar.number(0, 100).read(
                 text.endsWith("%") ? text.substring(0, text.length() - 1).strip() : text, kitchen);
         if (percent < 1) {
-            throw new Unreadable("“" + text + "” is too dark for a card; its reflectance is in per cent, so that a grey "
-                    + "card of photographers is 18");
+            throw new Unreadable("“" + text + "” is too dark for a card; its reflectance is in per cent, so that a "
+                    + "grey card of photographers is 18");
         }
         return percent;
     };
@@ -42,9 +42,9 @@ final class PhotographReader {
             if (!photo.has("file")) {
                 photo.findings().error(photo.place(), "“photo” does not name its picture; add “file: brick.jpg”");
             } else if (photo.has("card") && !photo.has("needles")) {
-                photo.findings().warning(photo.place(), "“photo” says where the card lies and not where the needles do, "
-                        + "so its picture is shown and no colour is read off it; add “needles: [12, 20, 30, 25]”: left "
-                        + "edge, upper edge, width and height in per cent");
+                photo.findings().warning(photo.place(), "“photo” says where the card lies and not where the needles "
+                        + "do, so its picture is shown and no colour is read off it; add “needles: [12, 20, 30, 25]”: "
+                        + "left edge, upper edge, width and height in per cent");
             }
             photo.done();
             return file.map(found -> new Reading.Photograph(found, needles, card, Optional.empty()));

@@ -28,8 +28,8 @@ import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 
 /**
- * Opens the files that readings name, tables of meters and photographs, and puts what they hold in their place. Safe for
- * use from several threads.
+ * Opens the files that readings name, tables of meters and photographs, and puts what they hold in their place. Safe
+ * for use from several threads.
  */
 final class ReadingFiles {
 
@@ -112,13 +112,15 @@ final class ReadingFiles {
     private Reading opened(Reading reading, Findings findings) {
         Reading.How how = reading.colour();
         if (how instanceof Reading.Table table) {
-            return new Reading(new Reading.Table(table.file(), table(table.file(), findings).map(ReadingFiles::measured)),
+            return new Reading(new Reading.Table(table.file(),
+                    table(table.file(), findings).map(ReadingFiles::measured)),
                     reading.wet(), reading.place());
         }
         if (how instanceof Reading.Photograph photograph) {
             Optional<Reading.Taken> taken = taken(photograph, findings);
             progress.looked(looked.incrementAndGet(), named.get());
-            return new Reading(new Reading.Photograph(photograph.file(), photograph.needles(), photograph.card(), taken),
+            return new Reading(new Reading.Photograph(photograph.file(), photograph.needles(), photograph.card(),
+                    taken),
                     reading.wet(), reading.place());
         }
         return reading;
@@ -187,7 +189,8 @@ final class ReadingFiles {
             int count = table.readings().size();
             if (count > Patch.MOST) {
                 findings.error(chart.file().place(), "the table “" + chart.file().value() + "” has " + count
-                        + " colours, more than the " + Patch.MOST + " patches that a chart may have; name the chart's own");
+                        + " colours, more than the " + Patch.MOST
+                        + " patches that a chart may have; name the chart's own");
                 return Optional.empty();
             }
             if (count % chart.columns() != 0) {

@@ -129,11 +129,11 @@ final class ShelfReader {
 
     /** An inside measure of a vessel; of one that no workroom has, its maker hears where it stands. */
     private static Optional<Noted<Quantity>> measure(Fields fields, String key) {
-        Optional<Noted<Quantity>> measure = fields.read(key, Scalar.some(LENGTH, "cannot be: a vessel measures more than "
-                + "0 cm; measure its inside, or leave “" + key + "” out"));
+        Optional<Noted<Quantity>> measure = fields.read(key, Scalar.some(LENGTH, "cannot be: a vessel measures more "
+                + "than 0 cm; measure its inside, or leave “" + key + "” out"));
         measure.filter(noted -> noted.value().value() > LARGEST_VESSEL).ifPresent(noted -> fields.findings()
-                .warning(noted.place(), "“" + key + ": " + noted.written() + "” is more than 3 m, longer than any pot or "
-                        + "bin; check the figure and its unit"));
+                .warning(noted.place(), "“" + key + ": " + noted.written() + "” is more than 3 m, longer than any pot "
+                        + "or bin; check the figure and its unit"));
         return measure;
     }
 

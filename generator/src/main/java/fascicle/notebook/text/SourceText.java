@@ -47,7 +47,8 @@ public record SourceText(String file, String text) {
                 return Optional.empty();
             }
             if (!Files.isRegularFile(path)) {
-                findings.error(Place.of(file), "this is no plain file, so it was not read; move it out of the notebook");
+                findings.error(Place.of(file),
+                        "this is no plain file, so it was not read; move it out of the notebook");
                 return Optional.empty();
             }
             long size = Files.size(path);
@@ -66,7 +67,8 @@ public record SourceText(String file, String text) {
             findings.error(Place.of(file), "this file could not be read"
                     + (failed.getReason() == null ? "" : " (" + failed.getReason() + ")") + "; put it here anew");
         } catch (IOException failed) {
-            findings.error(Place.of(file), "this file could not be read (" + failed.getMessage() + "); put it here anew");
+            findings.error(Place.of(file),
+                    "this file could not be read (" + failed.getMessage() + "); put it here anew");
         }
         return Optional.empty();
     }

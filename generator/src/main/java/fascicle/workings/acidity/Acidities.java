@@ -56,7 +56,8 @@ public final class Acidities {
             return Content.unknown(AcidityFigures.Kind.EARLIER_MISSING).figures();
         }
         BathFigures first = path.get(0).bath();
-        Content content = fresh(written(path.get(0)), first.waterMl(), first.liquorMl(), first.dye(), first.assistants());
+        Content content = fresh(written(path.get(0)), first.waterMl(), first.liquorMl(), first.dye(),
+                first.assistants());
         for (int place = 1; place < path.size(); place++) {
             content = content instanceof Content.Known known ? reused(known, path.get(place - 1), path.get(place))
                     : content;
@@ -72,7 +73,8 @@ public final class Acidities {
      */
     public AcidityFigures bath(MethodWorking method) {
         BathFigures bath = method.bath();
-        return ofRecipe(method.method().recipe().bath(), bath.waterMl(), bath.liquorMl(), bath.dye(), bath.assistants());
+        return ofRecipe(method.method().recipe().bath(), bath.waterMl(), bath.liquorMl(), bath.dye(),
+                bath.assistants());
     }
 
     /**
@@ -164,7 +166,8 @@ public final class Acidities {
         return switch (source) {
             case RAIN -> new Content.Known(Dissolved.rain(litres), litres);
             case WELL -> Content.unknown(AcidityFigures.Kind.WELL);
-            case TAP, SOFTENED -> cover.alkalinity().<Content>map(alkalinity -> new Content.Known(Dissolved.water(litres,
+            case TAP, SOFTENED -> cover.alkalinity().<Content>map(alkalinity ->
+                    new Content.Known(Dissolved.water(litres,
                     alkalinity.value(), cover.ph().map(Noted::value).orElse(Dissolved.PH_OF_WATER)), litres))
                     .orElse(Content.unknown(AcidityFigures.Kind.WATER));
         };

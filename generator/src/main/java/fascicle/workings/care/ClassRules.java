@@ -72,7 +72,9 @@ public record ClassRules(List<Refusal> refusals) {
         METAL_AND_MINORS,
         /** Its pack warns of what is kept from minors. */
         LABEL_AND_MINORS,
-        /** Minors handle it dissolved alone, and nobody knows how many grams to dissolve; an amount in grams would tell. */
+        /**
+         * Minors handle it dissolved alone, and nobody knows how many grams to dissolve; an amount in grams would tell.
+         */
         UNWEIGHED_AND_MINORS,
         /** Minors handle it dissolved alone, and needles are finished with it dry. */
         DRY_FINISH_AND_MINORS
@@ -121,7 +123,8 @@ public record ClassRules(List<Refusal> refusals) {
         List<Refusal> refusals = new ArrayList<>();
         uses.unknown().forEach(thing -> refusals.add(refusal(thing, Reason.UNKNOWN_THING)));
         // Of a thing of which nothing is known it goes without saying that its metal is not.
-        uses.salts().stream().filter(salt -> salt.metal().isPresent() || salt.thing().filter(Dye::saysNothing).isEmpty())
+        uses.salts().stream().filter(salt ->
+                salt.metal().isPresent() || salt.thing().filter(Dye::saysNothing).isEmpty())
                 .forEach(salt -> reason(salt.metal(), minors).ifPresent(reason ->
                         refusals.add(new Refusal(salt.thing().map(Dye::called), reason, List.of()))));
         uses.pots().forEach(pot -> reason(pot).ifPresent(reason ->

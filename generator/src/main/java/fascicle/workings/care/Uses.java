@@ -91,8 +91,8 @@ public record Uses(List<Dye> things, List<Dye> added, List<Dye> finish, List<Dye
 
     /**
      * The powders that are put in now and hurt lungs or eyes; in a bath that is used again none drifts any more. Salt
-     * is none of them; a thing whose form nobody said is taken for one, unless it is a wetting agent or an acid of a given
-     * strength, which are liquids.
+     * is none of them; a thing whose form nobody said is taken for one, unless it is a wetting agent or an acid of a
+     * given strength, which are liquids.
      *
      * @return the powders, in the order of the work
      */

@@ -64,8 +64,9 @@ public final class Chains {
             return Optional.of(new Standing(Magnitude.UNKNOWN, List.of(), List.of(),
                     Optional.of(new Standing.Why(Standing.Kind.EARLIER_MISSING, entry.id()))));
         }
-        return succession.before(entry).map(before -> new StandingBath(pots, succession.path(before), Optional.of(entry),
-                entry.bath(), entry.needles().dryGrams()).figures(entry.bath().standingMl()));
+        return succession.before(entry)
+                .map(before -> new StandingBath(pots, succession.path(before), Optional.of(entry),
+                        entry.bath(), entry.needles().dryGrams()).figures(entry.bath().standingMl()));
     }
 
     /** All that one bath served; the next batch is taken to be like the last. */

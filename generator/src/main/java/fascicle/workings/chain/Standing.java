@@ -23,8 +23,8 @@ public record Standing(Magnitude liquorMl, List<Dye> dye, List<Assistant> assist
      * @param called its title
      * @param grams what was left, g
      * @param ml the same, mL of the dye as sold
-     * @param topUp what is lacking for the needles at hand at the first bath's depth, g; more than that is in it already
-     *     where this is 0
+     * @param topUp what is lacking for the needles at hand at the first bath's depth, g; more than that is in it
+     *     already where this is 0
      * @param topUpMl the same, mL
      */
     public record Dye(String is, String called, Estimate grams, Estimate ml, Estimate topUp, Estimate topUpMl) {}

@@ -86,7 +86,8 @@ final class StandingBath {
     private Optional<Standing.Why> why() {
         Stream<EntryWorking> dark = this.dark ? Stream.of(path.get(0)) : Stream.empty();
         Stream<EntryWorking> unweighed = path.stream()
-                .filter(entry -> entry.bath().dye().stream().anyMatch(dye -> dye.grams().isEmpty() && dye.ml().isEmpty()));
+                .filter(entry -> entry.bath().dye().stream()
+                        .anyMatch(dye -> dye.grams().isEmpty() && dye.ml().isEmpty()));
         return Stream.of(whys(Standing.Kind.EARLIER_MISSING, dark), whys(Standing.Kind.DYE_AMOUNT, unweighed),
                 whys(Standing.Kind.SHARE, leaving(share -> !share.known())),
                 whys(Standing.Kind.RANGE, leaving(share -> share.known() && share.value().isEmpty())))
@@ -106,6 +107,7 @@ final class StandingBath {
     /** An amount that went with so much of something, for another amount of that. */
     private static OptionalDouble scaled(OptionalDouble amount, OptionalDouble to, OptionalDouble from) {
         return amount.isPresent() && to.isPresent() && from.isPresent() && from.getAsDouble() > 0
-                ? OptionalDouble.of(amount.getAsDouble() * to.getAsDouble() / from.getAsDouble()) : OptionalDouble.empty();
+                ? OptionalDouble.of(amount.getAsDouble() * to.getAsDouble() / from.getAsDouble())
+                : OptionalDouble.empty();
     }
 }

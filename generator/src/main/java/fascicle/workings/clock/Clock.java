@@ -7,9 +7,9 @@ import java.util.OptionalDouble;
 /**
  * A recipe by the clock: each stage in the order of the work, with when it begins and ends as far as anybody knows.
  *
- * <p>A night ends at 8:00 in the morning, a pot whose heating is given no time is estimated from its liquor, and needles
- * whose cooling is given no time are out when they are cool: from then on times are unknown until a night passes. All
- * this is {@code common practice, no source}.
+ * <p>A night ends at 8:00 in the morning, a pot whose heating is given no time is estimated from its liquor, and
+ * needles whose cooling is given no time are out when they are cool: from then on times are unknown until a night
+ * passes. All this is {@code common practice, no source}.
  */
 public final class Clock {
 
@@ -60,7 +60,9 @@ public final class Clock {
         return new Clock(work, new Day(start.toSecondOfDay() / SECONDS_IN_A_MINUTE, Day.EIGHT));
     }
 
-    /** The same work beginning so many minutes after a midnight, and in the mornings after, so many minutes after 8:00. */
+    /**
+     * The same work beginning so many minutes after a midnight, and in the mornings after, so many minutes after 8:00.
+     */
     Clock beginning(double sinceMidnight, double later) {
         return new Clock(work, new Day(sinceMidnight, Day.EIGHT + later));
     }

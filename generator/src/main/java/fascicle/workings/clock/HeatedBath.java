@@ -16,7 +16,10 @@ import java.util.OptionalDouble;
  */
 final class HeatedBath {
 
-    /** Water from a tap should be no hotter, 120 °F: US Consumer Product Safety Commission, publication 5098; from memory. */
+    /**
+     * Water from a tap should be no hotter, 120 °F: US Consumer Product Safety Commission, publication 5098; from
+     * memory.
+     */
     private static final double HOT_TO_THE_HAND = 49;
 
     private final Log log;

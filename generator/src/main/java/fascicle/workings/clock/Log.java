@@ -67,7 +67,8 @@ final class Log {
 
     /** Something that began at another time than now, and goes on beside all else. */
     void beside(Stage.Kind kind, Time from, Time until) {
-        stages.add(new Stage(kind, Stage.Vat.NONE, Optional.empty(), from, until, Optional.empty(), Optional.empty(), false));
+        stages.add(new Stage(kind, Stage.Vat.NONE, Optional.empty(), from, until, Optional.empty(), Optional.empty(),
+                false));
     }
 
     /** A pot stood on the stove from a time until now. */

@@ -96,7 +96,8 @@ final class Stove {
     }
 
     private boolean fits(Schedule.Pot pot, double wait, double later, boolean firstDayAlone) {
-        List<Held> asked = held(new Placed(pot.name(), pot.clock().beginning(begun + wait, later), true), firstDayAlone);
+        List<Held> asked = held(new Placed(pot.name(), pot.clock().beginning(begun + wait, later), true),
+                firstDayAlone);
         return asked.stream().allMatch(own -> Stream.concat(held.stream(), asked.stream())
                 .map(Held::from).filter(own::holds)
                 .allMatch(minute -> crowd(asked, minute) <= ROOM));

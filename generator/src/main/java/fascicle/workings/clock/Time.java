@@ -48,7 +48,8 @@ public record Time(int mornings, OptionalDouble minutes, boolean about) {
      */
     public Time plus(Magnitude length) {
         return known() && length.known()
-                ? new Time(mornings, OptionalDouble.of(minutes.getAsDouble() + length.orThrow()), about || length.about())
+                ? new Time(mornings, OptionalDouble.of(minutes.getAsDouble() + length.orThrow()),
+                        about || length.about())
                 : unknown();
     }
 

@@ -62,7 +62,8 @@ final class Walk {
 
     /**
      * A treatment ends with its heat: how long it cools is nobody's to guess, and would make every later time
-     * unknown, in a plan for all pots. Where its last step leaves it hot, the needles are lifted out, and the book says how.
+     * unknown, in a plan for all pots. Where its last step leaves it hot, the needles are lifted out, and the book says
+     * how.
      */
     private void treatments(List<Recipe.Treatment> treatments, List<OptionalDouble> liquors, Stage.Vat vat) {
         for (int i = 0; i < treatments.size(); i++) {

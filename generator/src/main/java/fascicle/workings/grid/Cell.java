@@ -43,7 +43,8 @@ public record Cell(List<EntryWorking> entries, Group.VerdictDays days, Optional<
         List<EntryWorking> coloured = entries.stream()
                 .filter(entry -> entry.entry().verdict().filter(verdict::equals).isPresent())
                 .filter(entry -> entry.colour().isPresent()).toList();
-        List<Lab> colours = coloured.stream().flatMap(entry -> entry.colour().stream()).map(ColourFigures::lab).toList();
+        List<Lab> colours = coloured.stream().flatMap(entry -> entry.colour().stream()).map(ColourFigures::lab)
+                .toList();
         return colours.isEmpty() ? Optional.empty() : Optional.of(new Median(Lab.median(colours), verdict, coloured));
     }
 }

@@ -52,7 +52,8 @@ public record DyeGrid(List<String> conditions, List<Row> rows, int aside) {
                 continue;
             }
             rows.computeIfAbsent(dyes, unused -> new HashMap<>())
-                    .computeIfAbsent(Ids.key(entry.needles().condition().get()), unused -> new ArrayList<>()).add(entry);
+                    .computeIfAbsent(Ids.key(entry.needles().condition().get()), unused -> new ArrayList<>())
+                    .add(entry);
         }
         List<Row> laid = new ArrayList<>();
         rows.forEach((dyes, byCondition) -> laid.add(new Row(dyes, conditions.stream()

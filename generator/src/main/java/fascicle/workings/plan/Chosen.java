@@ -11,7 +11,8 @@ import java.util.Optional;
  * @param id its id
  * @param called its title
  * @param recipe what is done
- * @param steps the maker's words on how it is done: a method's own, then those of the method that one follows, and so on
+ * @param steps the maker's words on how it is done: a method's own, then those of the method that one follows, and so
+ *     on
  * @param lot the id of the needle lot it was done on, or is for
  */
 public record Chosen(String id, String called, Recipe recipe, List<Told> steps, Optional<String> lot) {

@@ -47,8 +47,8 @@ final class Planner {
         ask.choices().forEach(choice -> chosen(choice.id()).ifPresent(chosen -> plan(chosen, choice)));
         Schedule schedule = ask.start().map(start -> Schedule.of(pots, start)).orElseGet(() -> Schedule.of(pots));
         Shelf shelf = new Shelf(workings, batches);
-        return new DayPlan(ask, larger.named(batches), List.copyOf(refused), shelf.needs(), shelf.needles(), shelf.dyed(),
-                shelf.lots(), schedule, uses, duties());
+        return new DayPlan(ask, larger.named(batches), List.copyOf(refused), shelf.needs(), shelf.needles(),
+                shelf.dyed(), shelf.lots(), schedule, uses, duties());
     }
 
     private Optional<Chosen> chosen(String id) {

@@ -33,7 +33,8 @@ final class Shelf {
 
     /** The lots that methods name, each once, in the order of the methods. */
     List<LotNeed> needles() {
-        return batches.stream().flatMap(batch -> workings.notebook().lots().stream().filter(lot -> isDoneOn(batch, lot)))
+        return batches.stream().flatMap(batch ->
+                workings.notebook().lots().stream().filter(lot -> isDoneOn(batch, lot)))
                 .distinct().map(this::needles).toList();
     }
 
@@ -42,7 +43,8 @@ final class Shelf {
         return batches.stream().flatMap(batch -> workings.entry(batch.chosen().id()).stream()
                 .flatMap(again -> again.entry().needles().from().stream().map(Noted::value).map(from -> new DyedNeed(
                         batch.letter(), from, workings.dyedBefore(again).orElse(from), batch.whole().needlesGrams(),
-                        stock.bundle(from).map(bundle -> bundle.remainder().left()).orElse(Magnitude.UNKNOWN))))).toList();
+                        stock.bundle(from).map(bundle -> bundle.remainder().left()).orElse(Magnitude.UNKNOWN)))))
+                .toList();
     }
 
     private static boolean isDoneOn(Batch batch, NeedleLot lot) {
@@ -63,7 +65,8 @@ final class Shelf {
     List<Need> needs() {
         Map<String, List<PartFigures>> parts = new LinkedHashMap<>();
         for (Batch batch : batches) {
-            batch.whole().everything().forEach(part -> parts.computeIfAbsent(Ids.key(part.is()), unused -> new ArrayList<>())
+            batch.whole().everything().forEach(part ->
+                    parts.computeIfAbsent(Ids.key(part.is()), unused -> new ArrayList<>())
                     .add(part.amounting(batch.takenGrams(part, workings.measuring().balance()), part.ml())));
         }
         return parts.values().stream().map(this::need).toList();

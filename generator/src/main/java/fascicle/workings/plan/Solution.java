@@ -26,8 +26,8 @@ public record Solution(PartFigures part, double grams, double percent, double mi
     private static final double ROUNDING = 1e-9;
 
     /**
-     * How much of it is made: at least what the baths take, at least what needs ten steps of the balance, and as much as
-     * makes a whole number of its steps and a mark on the jug.
+     * How much of it is made: at least what the baths take, at least what needs ten steps of the balance, and as much
+     * as makes a whole number of its steps and a mark on the jug.
      *
      * @param step the balance's smallest step, g; nothing where that is not known
      * @return in mL

@@ -36,9 +36,10 @@ final class Totals {
         return new Scaled(first.of(), needles, liquor, sum(Scaled::waterMl),
                 liquor.isPresent() ? OptionalDouble.of(liquor.getAsDouble() / needles) : first.ratio(), first.about(),
                 first.vessel(), first.vesselId(), pots, first.filled(), first.reused(),
-                new Magnitude(sum(scaled -> scaled.standingMl().value()), first.standingMl().about()), parts(Scaled::dye), parts(Scaled::assistants), extract(first),
-                first.presoak().map(unused -> soak(scaled -> scaled.presoak().orElseThrow())),
-                soaks(Scaled::before), soaks(Scaled::after), parts(Scaled::finish), first.remarks());
+                new Magnitude(sum(scaled -> scaled.standingMl().value()), first.standingMl().about()),
+                parts(Scaled::dye), parts(Scaled::assistants), extract(first),
+                first.presoak().map(unused -> soak(scaled -> scaled.presoak().orElseThrow())), soaks(Scaled::before),
+                soaks(Scaled::after), parts(Scaled::finish), first.remarks());
     }
 
     private Optional<ExtractFigures> extract(Scaled first) {

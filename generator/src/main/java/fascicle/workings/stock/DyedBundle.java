@@ -65,12 +65,15 @@ public record DyedBundle(EntryWorking entry, Kept kept, Remainder remainder, Lis
                 use.in().map(Noted::place).orElse(entry.entry().place()), entry)));
     }
 
-    /** What an over-dye took, weighed as the bundle was: the dry grams of damp needles are fewer than the bundle lost. */
+    /**
+     * What an over-dye took, weighed as the bundle was: the dry grams of damp needles are fewer than the bundle lost.
+     */
     private static Total dyedAgain(EntryWorking entry, Kept kept, EntryWorking again) {
         if (!isDamp(kept)) {
             return Taking.needles(again);
         }
-        boolean alike = again.entry().needles().weighed().map(Noted::value).filter(Needles.Weighed.DAMP::equals).isPresent();
+        boolean alike = again.entry().needles().weighed().map(Noted::value).filter(Needles.Weighed.DAMP::equals)
+                .isPresent();
         Magnitude damp = new Magnitude(again.needles().grams(), again.needles().about());
         return alike && damp.known() ? Total.of(damp) : Total.unknown(new Gap(Gap.Kind.OVERDYED_DAMP,
                 kept.weight().map(Noted::place).orElse(place(entry, kept)), again.entry().called()));

@@ -63,7 +63,8 @@ public final class OverdyeChecks {
         Magnitude taken = Magnitude.ZERO;
         for (EntryWorking taker : takers) {
             taken = taken.plus(Taking.needles(taker).known());
-            if (dyed.known() && taken.orThrow() > dyed.orThrow() * (dyed.about() || taken.about() ? ROUGHLY : WEIGHED_AGAIN)) {
+            double room = dyed.about() || taken.about() ? ROUGHLY : WEIGHED_AGAIN;
+            if (dyed.known() && taken.orThrow() > dyed.orThrow() * room) {
                 tooMuch(first, dyed.orThrow(), taker, taken.orThrow());
                 return;
             }

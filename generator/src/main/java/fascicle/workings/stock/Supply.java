@@ -17,7 +17,9 @@ public record Supply(Dimension measured, Remainder remainder, Total lately, Magn
     /** A pace is that of a year. */
     static final long YEAR = 365;
 
-    /** So soon it is about to run out, and over so few days a pace cannot be told: {@code common practice, no source}. */
+    /**
+     * So soon it is about to run out, and over so few days a pace cannot be told: {@code common practice, no source}.
+     */
     private static final long QUARTER = 90;
 
     /**

@@ -69,7 +69,7 @@ record Taking(EntryWorking entry, PartFigures part) {
         }
         return needles.bundles().filter(count -> count.value() > 0).isPresent() && lot.isPresent()
                 ? new Gap(Gap.Kind.LOT_BUNDLE, lot.get().place(), lot.get().called())
-                : new Gap(Gap.Kind.NEEDLES, needles.weight().map(Noted::place).or(() -> needles.bundles().map(Noted::place))
-                        .orElse(place), entry.entry().called());
+                : new Gap(Gap.Kind.NEEDLES, needles.weight().map(Noted::place)
+                        .or(() -> needles.bundles().map(Noted::place)).orElse(place), entry.entry().called());
     }
 }

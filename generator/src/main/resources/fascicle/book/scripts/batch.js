@@ -217,7 +217,8 @@ self.fascicleBatch = (function (book) {
       list.push({ step, thing: say(key), whole: share(1), each: share(shares) });
     };
     const part = (step, one, shares) => list.push({
-      step, thing: one.of.row || one.of.called, written: one.of.written, whole: ways(one, set), each: ways(shared(one, shares), set)
+      step, thing: one.of.row || one.of.called, written: one.of.written, whole: ways(one, set),
+      each: ways(shared(one, shares), set)
     });
     const soak = one => {
       line('fact.water', one.title, one.water, 'ml', 1, rough(one.water, one.liquor));
