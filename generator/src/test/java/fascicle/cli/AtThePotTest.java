@@ -231,6 +231,8 @@ class AtThePotTest {
         String told = said("skins", "--each", "50g");
         assertTrue(told.contains("To draw out the plant of skins: a pot, a strainer or a cloth, and a vessel for what is "
                 + "strained off, 2000 mL at most"), told);
+        String shared = said("skins", "--each", "50g", "--people", "4");
+        assertTrue(shared.contains("a vessel for what is strained off, 2 × 4000 mL at most"), shared);
         method("poured", "bath: {vessel: pan, water: 3 L, dye: [{is: rain-blue, amount: 20 mL}]}\n");
         assertFalse(said("poured", "--each", "50g").contains("strainer"));
     }

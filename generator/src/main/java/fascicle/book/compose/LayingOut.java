@@ -71,7 +71,7 @@ final class LayingOut {
 
     private void bin(Batch batch) {
         if (batch.whole().presoak().isPresent()) {
-            lines.add(holding(batch, scaled -> scaled.presoak().orElseThrow())
+            lines.add(holding(batch, scaled -> scaled.presoak().flatMap(this::liquor))
                     .map(holds -> words.say("lay-out.bin", batch.chosen().called(), holds))
                     .orElseGet(() -> words.say("lay-out.bin-unknown", batch.chosen().called())));
         }
@@ -82,26 +82,32 @@ final class LayingOut {
 
     /** What a plant is drawn out in and strained into. */
     private void strainer(Batch batch) {
-        batch.whole().extract().ifPresent(plant -> lines.add(figures.amount(plant.waterMl(), "ml", plant.about())
-                .map(holds -> words.say("lay-out.strainer-for", batch.chosen().called(), holds))
-                .orElseGet(() -> words.say("lay-out.strainer", batch.chosen().called()))));
+        if (batch.whole().extract().isPresent()) {
+            lines.add(holding(batch, scaled -> scaled.extract()
+                    .flatMap(plant -> figures.amount(plant.waterMl(), "ml", plant.about())))
+                    .map(holds -> words.say("lay-out.strainer-for", batch.chosen().called(), holds))
+                    .orElseGet(() -> words.say("lay-out.strainer", batch.chosen().called())));
+        }
     }
 
     private void treatments(Batch batch, List<String> names, Function<Scaled, List<SoakFigures>> baths) {
         for (int i = 0; i < names.size(); i++) {
             int place = i;
             String name = names.get(i);
-            holding(batch, scaled -> baths.apply(scaled).get(place))
+            holding(batch, scaled -> liquor(baths.apply(scaled).get(place)))
                     .ifPresent(holds -> say("lay-out.treatment", name, batch.chosen().called(), holds));
         }
     }
 
-    /** What a bath beside the dyebath holds in each pot, pots of one size together. */
-    private Optional<String> holding(Batch batch, Function<Scaled, SoakFigures> bath) {
+    private Optional<String> liquor(SoakFigures soak) {
+        return figures.amount(soak.liquorMl(), "ml", soak.about());
+    }
+
+    /** How much a bath beside the dyebath is for each pot, pots of one size together. */
+    private Optional<String> holding(Batch batch, Function<Scaled, Optional<String>> bath) {
         List<String> sizes = new ArrayList<>();
         for (PotGroup group : batch.groups()) {
-            SoakFigures soak = bath.apply(group.scaled());
-            Optional<String> holds = figures.amount(soak.liquorMl(), "ml", soak.about());
+            Optional<String> holds = bath.apply(group.scaled());
             if (holds.isEmpty()) {
                 return Optional.empty();
             }
