@@ -121,7 +121,7 @@ class HeatAndClockTest {
         assertEquals("1:30 Heat off. With tongs, out of the hot bath: Mordant. Make up the bath. Bath on the stove, needles in. Heat to 88 °C. 0:30",
                 rows().get(2));
         assertTrue(rows().stream().anyMatch(row -> row.contains("Out of the bath: Iron.")), () -> "not hot to the hand");
-        assertTrue(plain(page("methods/low-water-simmer.html").text()).contains("It is safer to let the bath cool first"));
+        assertTrue(plain(page("methods/low-water-simmer.html").text()).contains("It is safer to let it cool first"));
     }
 
     @Test
