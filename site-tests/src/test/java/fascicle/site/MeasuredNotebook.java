@@ -97,7 +97,7 @@ final class MeasuredNotebook {
                         presoak: {water: 2 L, with: [{is: table-salt, amount: 20 kg}], for: 1 h}
                         before: [{as: mordant, with: [{is: vinegar, amount: 40 L}]}]
                         bath: {vessel: low, ratio: 40, dye: [{is: rust, amount: 2 mL of 500 % stock}]}
-                        heat: [{to: 400 °F, hold: 400 h}, {to: -300 °C}]
+                        heat: [{to: 400 °F, hold: 400 h}, {to: -300 °C}, {to: 400 °F}]
                         finish: [{is: table-salt, amount: 4 kg}, {is: table-salt, amount: 12 g/L}]
                       - name: roughly
                         needles: {lot: foot, weight: 20 g}
