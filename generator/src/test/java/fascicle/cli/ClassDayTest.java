@@ -273,6 +273,17 @@ class ClassDayTest {
         assertFalse(stock.get("to_make").asBoolean());
     }
 
+    /** Whoever reads the same line twice makes what it says once. */
+    @Test
+    void whatTwoBathsWantOfOneThingIsSaidForEach() {
+        method("twice", "bath: {vessel: wide-pan, water: 2 L, dye: [{is: rain-blue, amount: 20 mL}]}\n"
+                + "before: [{as: scour, water: 2 L, with: [{is: fixer, amount: 5 g}]}]\n"
+                + "after: [{as: tannin, water: 2 L, with: [{is: fixer, amount: 5 g}]}]\n");
+        String told = said("twice", "--each", "25g", "--people", "2");
+        assertTrue(told.contains("Made ahead by the teacher: Fixer, Scour, 5 g dissolved"), told);
+        assertTrue(told.contains("Made ahead by the teacher: Fixer, Tannin, 5 g dissolved"), told);
+    }
+
     /** Whoever reads the data is warned as whoever reads the sheet is. */
     @Test
     void theDataWarnAsTheSheetDoes() {

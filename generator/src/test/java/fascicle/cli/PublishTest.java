@@ -140,6 +140,7 @@ class PublishTest {
         publish("--despite-errors", "--edition", edition).ends(0);
         String page = Jsoup.parse(book.resolve("entries/2026-05-10-again.html")).text();
         assertTrue(page.contains("Uses the bath of 2026-05-09-odd"), page);
+        assertTrue(page.contains("What stands in this bath from before is not known here: take it for dye, acid and"), page);
         assertTrue(page.contains("pH, estimated not known: the entry whose bath it was is not in this book"), page);
         String data = Files.readString(book.resolve("data/book.json"));
         assertTrue(data.contains("\"reuses\":\"2026-05-09-odd\",\"standing\":{\"liquor_ml\":null"), data);

@@ -107,11 +107,21 @@ public final class PlannedBatchWords {
 
     private String made(Solution solution) {
         OptionalDouble step = measuring.balance();
-        return words.say("plan.solution",
-                Additions.named(solution.part().called(), solution.part().part(), words),
+        return words.say("plan.solution", named(solution),
                 figures.amount(solution.weighing(step), "g", false),
                 figures.amount(solution.making(step), "ml", false), Figures.atMost(solution.percent(), 1),
                 figures.amount(solution.millilitres(), "ml", false));
+    }
+
+    /** What it is of, and for which bath where the batch has two of it. */
+    private String named(Solution solution) {
+        String called = Additions.named(solution.part().called(), solution.part().part(), words);
+        boolean again = batch.solutions().stream().filter(other -> other.part().is().equals(solution.part().is()))
+                .count() > 1;
+        return sheet(batch.whole()).baths().stream().filter(bath -> again && bath.rows().stream()
+                        .anyMatch(row -> row.part().filter(solution.part().part()::equals).isPresent()))
+                .flatMap(bath -> bath.title().stream()).findFirst()
+                .map(bath -> words.say("scaling.in", called, bath)).orElse(called);
     }
 
     private String dry(StillDry still) {

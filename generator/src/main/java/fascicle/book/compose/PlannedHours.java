@@ -114,8 +114,8 @@ final class PlannedHours {
         }
         schedule.together().forEach(two -> notes.add(words.say("plan.together", two.one(), two.other(),
                 dated(two.from(), when(two.from())))));
-        schedule.last().forEach(pot -> notes.add(words.say("plan.last", pot)));
-        schedule.unplaced().forEach(pot -> notes.add(words.say("plan.unplaced", pot)));
+        named("plan.last", schedule.last()).ifPresent(notes::add);
+        named("plan.unplaced", schedule.unplaced()).ifPresent(notes::add);
         notes.add(words.say("plan.two-places"));
         notes.add(words.say("plan.note-hands"));
         if (schedule.due().stream().anyMatch(due -> due.stage().kind() == Stage.Kind.SOAK
@@ -132,6 +132,11 @@ final class PlannedHours {
             notes.add(words.say("plan.note-morning"));
         }
         return List.copyOf(notes);
+    }
+
+    private Optional<String> named(String key, List<String> pots) {
+        return pots.isEmpty() ? Optional.empty()
+                : Optional.of(words.say(key, String.join(words.say("pieces"), pots)));
     }
 
     /** Whether somebody would have to stand at the stove when others sleep: from 22:00 to 6:00. */

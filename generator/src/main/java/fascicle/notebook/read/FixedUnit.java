@@ -46,6 +46,6 @@ record FixedUnit(String unit, Map<String, Double> others, double least, double m
                     + ")");
         }
         double one = others.getOrDefault(written, 1.0);
-        return one * Scalar.within(text, parts.group(1).strip(), least / one, most / one);
+        return one * Scalar.within(text, parts.group(1).strip(), least / one, StrictMath.floor(most / one));
     }
 }

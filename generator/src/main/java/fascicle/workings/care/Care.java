@@ -90,7 +90,8 @@ public final class Care {
         boolean likeADrink = colours && (heating(recipe).anyMatch(HeatStep::isInTheSun)
                 || vessel.flatMap(Vessel::madeOf).filter(of -> of.value() == Vessel.Material.GLASS).isPresent());
         return new Uses(things, added, named(Stream.of(recipe.finish())), unsorted, salts, hot, sourSteam, colours,
-                dyebath && !named, likeADrink, vessel.map(pot -> new Uses.Pot(pot, strain)).stream().toList());
+                dyebath && !named, isUnknown(bath, before), likeADrink,
+                vessel.map(pot -> new Uses.Pot(pot, strain)).stream().toList());
     }
 
     /**
@@ -119,7 +120,7 @@ public final class Care {
         return new Uses(List.of(thing), List.of(thing), List.of(),
                 isUnsorted(thing) && !metal ? List.of(thing) : List.of(),
                 metal ? List.of(Uses.Salt.of(thing)) : List.of(), false, false, metal || mayColour(thing), false, false,
-                List.of());
+                false, List.of());
     }
 
     /** The baths of which something still stands in this one, however many they were. */
@@ -132,6 +133,12 @@ public final class Care {
             before = before(before.get(), seen);
         }
         return found;
+    }
+
+    /** Whether the first of several baths is one that somebody else made, of which nothing is written here. */
+    private boolean isUnknown(Bath bath, List<Bath> before) {
+        Bath first = before.isEmpty() ? bath : before.get(before.size() - 1);
+        return first.reuses().filter(of -> !entries.containsKey(Ids.key(of.value()))).isPresent();
     }
 
     private Optional<Bath> before(Bath bath, Set<String> seen) {

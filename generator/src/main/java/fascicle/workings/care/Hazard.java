@@ -74,6 +74,8 @@ public sealed interface Hazard {
         POWDER,
         /** A dyebath that does not name its dye, so that nothing is known of that. */
         DYE_LEFT_OPEN,
+        /** A bath that was used before, of which nothing is known. */
+        UNKNOWN_BATH,
         /** A bath in glass or in the sun, which somebody may drink. */
         LIKE_A_DRINK,
         /** An acid. */

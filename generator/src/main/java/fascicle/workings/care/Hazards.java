@@ -69,6 +69,7 @@ public final class Hazards {
         packs();
         things(Kind.POWDER, uses.powders());
         work(Kind.DYE_LEFT_OPEN, uses.dyeLeftOpen());
+        work(Kind.UNKNOWN_BATH, uses.unknownBath());
         work(Kind.LIKE_A_DRINK, uses.likeADrink());
         things(Kind.ACID, acids);
         work(Kind.SOUR_STEAM, uses.sourSteam());

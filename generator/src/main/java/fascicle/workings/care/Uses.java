@@ -24,16 +24,18 @@ import java.util.stream.Stream;
  * @param sourSteam whether an acid is in what is heated
  * @param colours whether needles come out with more than water, salt or acid on them: dyed, mordanted or tanned
  * @param dyeLeftOpen whether there is a dyebath that does not name its dye
+ * @param unknownBath whether a bath is one that was used before, of which nothing is known
  * @param likeADrink whether a bath stands where it is taken for a drink: in the sun or in glass
  * @param pots the vessels of the dyebaths
  */
 public record Uses(List<Dye> things, List<Dye> added, List<Dye> finish, List<Dye> unsorted, List<Salt> salts,
-        boolean hot, boolean sourSteam, boolean colours, boolean dyeLeftOpen, boolean likeADrink, List<Pot> pots) {
+        boolean hot, boolean sourSteam, boolean colours, boolean dyeLeftOpen,
+        boolean unknownBath, boolean likeADrink, List<Pot> pots) {
 
     /** Nothing at all. */
     public static final Uses NOTHING =
             new Uses(List.of(), List.of(), List.of(), List.of(), List.of(), false, false, false, false, false,
-                    List.of());
+                    false, List.of());
 
     /** From here on acetic acid bears a label: Regulation (EC) No 1272/2008, Annex VI, 607-002-00-6 (from memory). */
     private static final double LABELLED_FROM_PERCENT = 10;
@@ -76,7 +78,8 @@ public record Uses(List<Dye> things, List<Dye> added, List<Dye> finish, List<Dye
                 both(finish, other.finish, thing -> Ids.key(thing.id())),
                 both(unsorted, other.unsorted, thing -> Ids.key(thing.id())), both(salts, other.salts, salt -> salt),
                 hot || other.hot, sourSteam || other.sourSteam, colours || other.colours,
-                dyeLeftOpen || other.dyeLeftOpen, likeADrink || other.likeADrink, both(pots, other.pots, pot -> pot));
+                dyeLeftOpen || other.dyeLeftOpen, unknownBath || other.unknownBath,
+                likeADrink || other.likeADrink, both(pots, other.pots, pot -> pot));
     }
 
     /**
