@@ -4,22 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fascicle.notebook.WrittenNotebook;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 import org.jsoup.Jsoup;
-import org.jsoup.nodes.Document;
-import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /** What students and their teacher must not read wrongly on a planned day. Worked by hand throughout. */
 class ClassDayTest {
@@ -27,49 +22,20 @@ class ClassDayTest {
     @TempDir
     private Path folder;
 
-    private WrittenNotebook notebook;
+    private DyeSchool school;
 
     @BeforeEach
     void write() {
-        notebook = WrittenNotebook.small(folder.resolve("notebook"))
-                .with("notebook.yaml", "form: 1\ntitle: A school of dyeing\nkitchen: metric\nbalance: 0.1 g\n")
+        school = DyeSchool.in(folder)
                 .with("needles/plenty.md", "---\ntitle: Plenty\nweight: 180 g\ngathered: 2026-01-01\n---\n")
-                .with("dyes/rain-blue.md", "---\ntitle: Rain blue\nkind: dye\nform: liquid\nlabel: {says: []}\n---\n")
                 .with("dyes/fixer.md", "---\ntitle: Fixer\nkind: other\nform: powder\n---\n")
                 .with("dyes/wax.md", "---\ntitle: Wax powder\nkind: other\nform: powder\nlabel: {says: []}\n---\n")
-                .with("dyes/brick.md", "---\ntitle: Brick\nkind: dye\nform: powder\nlabel: {says: []}\n---\n")
                 .with("dyes/iron-water.md", "---\ntitle: Iron water\nkind: mordant\nform: liquid\nmetal: iron\n---\n");
-    }
-
-    private void method(String id, String recipe) {
-        notebook.with("methods/" + id + ".md", "---\ntitle: " + id + "\nfor: 50 g\n" + recipe + "---\n");
-    }
-
-    private Call plan(String... call) {
-        return Call.of(Stream.concat(Stream.of("plan", notebook.folder()), Stream.of(call)).toArray());
-    }
-
-    private String said(String... call) {
-        return plan(call).ends(0).out().replace('\u202f', ' ');
-    }
-
-    private JsonNode planned(String... call) {
-        return JsonMapper.shared().readTree(plan(Stream.concat(Stream.of(call), Stream.of("--json"))
-                .toArray(String[]::new)).out());
-    }
-
-    /** What a slip says goes into each bath. */
-    private List<String> slip(String... call) throws IOException {
-        Path target = folder.resolve("slips");
-        plan(Stream.concat(Stream.of(call), Stream.of("--to", target.toString())).toArray(String[]::new)).ends(0);
-        Document slips = Jsoup.parse(Files.readString(target.resolve("slip.html")));
-        return slips.select(".slip .amounts").stream().map(Element::text)
-                .map(text -> text.replace('\u202f', ' ').strip()).toList();
     }
 
     @Test
     void twoBathsOfOneNameAreTwoBaths() throws IOException {
-        method("iron-twice", """
+        school.method("iron-twice", """
                 before: [{as: iron, water: 1 L, with: [{is: iron-water, amount: 10 mL}]}]
                 bath: {vessel: wide-pan, water: 2 L, dye: [{is: rain-blue, amount: 20 mL}]}
                 after: [{as: iron, water: 2 L, with: [{is: iron-water, amount: 40 mL}]}]
@@ -77,14 +43,14 @@ class ClassDayTest {
         assertEquals(List.of("Iron, before the dyebath: Water: 1000 mL · Iron water: 10 mL",
                         "Bath: Water: 2000 mL · Rain blue: 20 mL",
                         "Iron, after the dyebath: Water: 2000 mL · Iron water: 40 mL"),
-                slip("iron-twice", "--each", "25g", "--people", "2"));
-        String told = said("iron-twice", "--each", "25g", "--people", "2");
+                school.slips("iron-twice", "--each", "25g", "--people", "2"));
+        String told = school.said("iron-twice", "--each", "25g", "--people", "2");
         assertTrue(told.contains("Iron water, Iron, before the dyebath: 10 mL"), told);
         assertTrue(told.contains("Iron water, Iron, after the dyebath: 40 mL"), told);
         assertTrue(told.contains("A vessel for each pot of iron-twice: Iron, after the dyebath, 2040 mL"), told);
         assertEquals(2, told.split("Out of the bath: Iron", -1).length - 1, "twice into iron, twice out of it: " + told);
         assertFalse(told.contains("A, A"), told);
-        assertTrue(Call.of("scale", notebook.folder(), "iron-twice", "--needles", "50g").ends(0).out()
+        assertTrue(Call.of("scale", school.notebook(), "iron-twice", "--needles", "50g").ends(0).out()
                 .replace('\u202f', ' ').contains("""
                         Iron, before the dyebath
                           Water: 1000 mL
@@ -97,31 +63,31 @@ class ClassDayTest {
 
     @Test
     void bathsOfOneNameInARowAreCounted() throws IOException {
-        method("rinses", """
+        school.method("rinses", """
                 bath: {vessel: wide-pan, water: 2 L, dye: [{is: rain-blue, amount: 20 mL}]}
                 after: [{water: 1 L}, {water: 2 L}, {as: iron, water: 3 L}]
                 """);
         assertEquals(List.of("Bath: Water: 2000 mL · Rain blue: 20 mL", "Treatment 1, after the dyebath: Water: 1000 mL",
                         "Treatment 2, after the dyebath: Water: 2000 mL", "Iron: Water: 3000 mL"),
-                slip("rinses", "--each", "50g"));
+                school.slips("rinses", "--each", "50g"));
     }
 
     /** Two methods of 120 g each on a lot of 180 g: either has enough, both have not. */
     @Test
     void aLotIsPromisedOnce() {
         String rest = "needles: {lot: plenty}\nbath: {vessel: wide-pan, water: 2 L, dye: [{is: rain-blue, amount: 20 mL}]}\n";
-        method("blue", rest);
-        method("rain", rest);
-        String told = said("blue", "rain", "--each", "15g", "--people", "8");
+        school.method("blue", rest);
+        school.method("rain", rest);
+        String told = school.said("blue", "rain", "--each", "15g", "--people", "8");
         assertTrue(told.contains("A, B from Plenty: 240 g of dry needles, but only 180 g left"), told);
         assertTrue(told.contains("No other lot is known to have enough for A, B (240 g); mix lots"), told);
-        JsonNode needles = planned("blue", "rain", "--each", "15g", "--people", "8").get("needles");
+        JsonNode needles = school.planned("blue", "rain", "--each", "15g", "--people", "8").get("needles");
         assertEquals(1, needles.size());
         assertEquals("[\"A\",\"B\"]", needles.get(0).get("for").toString());
         assertEquals(240, needles.get(0).get("needed_g").asDouble());
         assertEquals(180, needles.get(0).get("left_g").asDouble());
         assertFalse(needles.get(0).get("enough").asBoolean());
-        assertTrue(said("blue", "rain", "--each", "10g", "--people", "8")
+        assertTrue(school.said("blue", "rain", "--each", "10g", "--people", "8")
                 .contains("A, B from Plenty: 160 g of dry needles, 180 g left"));
     }
 
@@ -130,36 +96,36 @@ class ClassDayTest {
     /** 120 g for blue are Plenty's own; the 120 g for rain are not there beside them, but in Another of 130 g. */
     @Test
     void onlyNeedlesThatNoMethodNamesAreLookedFor() {
-        notebook.with("needles/another.md", "---\ntitle: Another\nweight: 130 g\ngathered: 2026-01-01\n---\n");
-        method("blue", "needles: {lot: plenty}\n" + RAIN);
-        method("rain", RAIN);
-        String told = said("blue", "rain", "--each", "15g", "--people", "8");
+        school.with("needles/another.md", "---\ntitle: Another\nweight: 130 g\ngathered: 2026-01-01\n---\n");
+        school.method("blue", "needles: {lot: plenty}\n" + RAIN);
+        school.method("rain", RAIN);
+        String told = school.said("blue", "rain", "--each", "15g", "--people", "8");
         assertTrue(told.contains("A from Plenty: 120 g of dry needles, 180 g left"), told);
         assertTrue(told.contains("Lots with enough for B (120 g): Another (130 g left)\n"), told);
-        assertTrue(said("rain", "--each", "25g", "--people", "8").contains("No lot is known to have enough for everyone; mix lots"),
+        assertTrue(school.said("rain", "--each", "25g", "--people", "8").contains("No lot is known to have enough for everyone; mix lots"),
                 "and of no condition, since none was asked for");
     }
 
     /** Scalded needles take dye otherwise than fallen ones: 100 g scalded are not replaced by 300 g fallen. */
     @Test
     void aLotIsReplacedByItsLike() {
-        notebook.with("needles/few.md", "---\ntitle: Few\ncondition: scalded\nweight: 100 g\ngathered: 2026-01-01\n---\n")
+        school.with("needles/few.md", "---\ntitle: Few\ncondition: scalded\nweight: 100 g\ngathered: 2026-01-01\n---\n")
                 .with("needles/many.md", "---\ntitle: Many\ncondition: fallen\nweight: 300 g\ngathered: 2026-01-01\n---\n");
-        method("blue", "needles: {lot: few}\n" + RAIN);
-        assertTrue(said("blue", "--each", "15g", "--people", "8")
+        school.method("blue", "needles: {lot: few}\n" + RAIN);
+        assertTrue(school.said("blue", "--each", "15g", "--people", "8")
                 .contains("No other lot of the same condition is known to have enough for A (120 g)"));
-        notebook.with("needles/like.md", "---\ntitle: Like\ncondition: scalded\nweight: 120 g\ngathered: 2026-01-01\n---\n");
-        assertTrue(said("blue", "--each", "15g", "--people", "8")
+        school.with("needles/like.md", "---\ntitle: Like\ncondition: scalded\nweight: 120 g\ngathered: 2026-01-01\n---\n");
+        assertTrue(school.said("blue", "--each", "15g", "--people", "8")
                 .contains("Other lots of the same condition with enough for A (120 g): Like (120 g left)\n"));
     }
 
     @Test
     void lotsStandInTheOrderOfTheMethods() {
-        notebook.with("needles/another.md", "---\ntitle: Another\nweight: 100 g\n---\n");
+        school.with("needles/another.md", "---\ntitle: Another\nweight: 100 g\n---\n");
         String bath = "\nbath: {vessel: wide-pan, water: 2 L, dye: [{is: rain-blue, amount: 20 mL}]}\n";
-        method("blue", "needles: {lot: plenty}" + bath);
-        method("rain", "needles: {lot: another}" + bath);
-        assertEquals("[\"plenty\",\"another\"]", planned("blue", "rain", "--each", "10g").get("needles").valueStream()
+        school.method("blue", "needles: {lot: plenty}" + bath);
+        school.method("rain", "needles: {lot: another}" + bath);
+        assertEquals("[\"plenty\",\"another\"]", school.planned("blue", "rain", "--each", "10g").get("needles").valueStream()
                 .map(need -> need.get("lot")).toList().toString().replace(" ", ""));
     }
 
@@ -169,12 +135,13 @@ class ClassDayTest {
     @ParameterizedTest
     @CsvSource({"copper,", "iron,", "aluminium,", "plastic,", "glass,", ",", "enamel, tub", "stainless, tub"})
     void aLargerVesselIsOneThatThePlanWouldTake(String material, String named) {
-        notebook.with("vessels.yaml", PAN + "tub: {shape: round, diameter: 40 cm, height: 40 cm"
+        school.with("vessels.yaml", PAN + "tub: {shape: round, diameter: 40 cm, height: 40 cm"
                 + (material == null ? "" : ", made-of: " + material) + "}\n");
-        method("blue", "bath: {vessel: wide-pan, ratio: 60, dye: [{is: rain-blue, amount: 20 mL}]}\nheat: [{to: 80 °C}]\n");
-        String told = said("blue", "--each", "30g", "--people", "8");
+        school.method("blue", "bath: {vessel: wide-pan, ratio: 60, dye: [{is: rain-blue, amount: 20 mL}]}\nheat: [{to: 80 °C}]\n");
+        String told = school.said("blue", "--each", "30g", "--people", "8");
         assertEquals(named != null, told.contains("All of A would go into one vessel"), told);
-        JsonNode larger = planned("blue", "--each", "30g", "--people", "8").get("methods").get(0).get("larger_vessel");
+        JsonNode larger = school.planned("blue", "--each", "30g", "--people", "8")
+                .get("methods").get(0).get("larger_vessel");
         assertEquals(named == null ? "null" : "\"" + named + "\"", larger.toString());
     }
 
@@ -183,21 +150,21 @@ class ClassDayTest {
     @CsvSource({"bin, heat: [{to: 80 °C}], true", "bin, cool: 1 h, false", "bin, 'heat: [{to: 45 °C, on: sun}]', false",
             "jar, heat: [{to: 80 °C}], false"})
     void aClassHeatsNoPlasticPot(String vessel, String heat, boolean refused) {
-        notebook.with("vessels.yaml", PAN + "bin: {title: Presoak bin, made-of: plastic}\njar: {made-of: glass}\n");
-        method("blue", "bath: {vessel: " + vessel + ", water: 2 L, dye: [{is: rain-blue, amount: 20 mL}]}\n" + heat + "\n");
-        JsonNode why = planned("blue", "--each", "10g", "--people", "2").get("refused");
+        school.with("vessels.yaml", PAN + "bin: {title: Presoak bin, made-of: plastic}\njar: {made-of: glass}\n");
+        school.method("blue", "bath: {vessel: " + vessel + ", water: 2 L, dye: [{is: rain-blue, amount: 20 mL}]}\n" + heat + "\n");
+        JsonNode why = school.planned("blue", "--each", "10g", "--people", "2").get("refused");
         assertEquals(refused, why.toString().contains("Presoak bin: plastic softens on a stove"), why.toString());
-        assertEquals("[]", planned("blue", "--each", "10g").get("refused").toString(), "the maker alone is warned");
+        assertEquals("[]", school.planned("blue", "--each", "10g").get("refused").toString(), "the maker alone is warned");
     }
 
     @Test
     void sheetAndSlipsWarnOfAJarOnTheStove() throws IOException {
-        notebook.with("vessels.yaml", PAN + "jar: {title: Jar, made-of: glass}\n");
-        method("blue", "bath: {vessel: jar, water: 2 L, dye: [{is: rain-blue, amount: 20 mL}]}\nheat: [{to: 80 °C}]\n");
+        school.with("vessels.yaml", PAN + "jar: {title: Jar, made-of: glass}\n");
+        school.method("blue", "bath: {vessel: jar, water: 2 L, dye: [{is: rain-blue, amount: 20 mL}]}\nheat: [{to: 80 °C}]\n");
         String warned = "Jar: glass cracks on a stove or in an oven";
-        assertTrue(said("blue", "--each", "10g", "--people", "2").contains(warned));
+        assertTrue(school.said("blue", "--each", "10g", "--people", "2").contains(warned));
         Path target = folder.resolve("plan");
-        plan("blue", "--each", "10g", "--people", "2", "--to", target.toString()).ends(0);
+        school.plan("blue", "--each", "10g", "--people", "2", "--to", target.toString()).ends(0);
         for (String page : List.of("plan.html", "slip.html")) {
             assertTrue(Jsoup.parse(Files.readString(target.resolve(page))).text().contains(warned), page);
         }
@@ -208,65 +175,67 @@ class ClassDayTest {
 
     @Test
     void whatNobodyCanDissolveAheadTheTeacherPutsIn() throws IOException {
-        method("pinch", PINCH);
+        school.method("pinch", PINCH);
         assertEquals(List.of("Bath: Water: 1900 mL · Brick: only the teacher puts it in, dry: not known (“a pinch”) · "
-                + "Brick: 100 mL of 1 % stock, 1 g in it"), slip("pinch", "--each", "25g", "--people", "2"));
-        String told = said("pinch", "--each", "25g", "--people", "2");
-        assertTrue(told.contains("The teacher alone puts these in, dry, with a mask on and the class at a distance: Brick"), told);
+                + "Brick: 100 mL of 1 % stock, 1 g in it"), school.slips("pinch", "--each", "25g", "--people", "2"));
+        String told = school.said("pinch", "--each", "25g", "--people", "2");
+        assertTrue(told.contains("The teacher alone puts these in, dry, with a mask on and the class at a distance: Brick"),
+                told);
         assertTrue(told.contains("Brick stays dry: how many grams of it there are is not known"), told);
-        JsonNode dry = planned("pinch", "--each", "25g", "--people", "2").get("methods").get(0).get("still_dry");
+        JsonNode dry = school.planned("pinch", "--each", "25g", "--people", "2").get("methods").get(0).get("still_dry");
         assertEquals("[{\"is\":\"brick\",\"as_written\":\"a pinch\",\"why\":\"unweighed\"}]", dry.toString());
-        assertEquals("[]", planned("pinch", "--each", "50g").get("methods").get(0).get("still_dry").toString(),
+        assertEquals("[]", school.planned("pinch", "--each", "50g").get("methods").get(0).get("still_dry").toString(),
                 "the maker alone handles her own powder");
     }
 
     @Test
     void noSolutionIsPromisedThatNobodyMakes() {
-        method("pinch", "bath: {vessel: wide-pan, water: 2 L, dye: [{is: brick, amount: a pinch}]}\n");
-        assertFalse(said("pinch", "--each", "25g", "--people", "2").contains("makes stock solutions ahead"));
+        school.method("pinch", "bath: {vessel: wide-pan, water: 2 L, dye: [{is: brick, amount: a pinch}]}\n");
+        assertFalse(school.said("pinch", "--each", "25g", "--people", "2").contains("makes stock solutions ahead"));
     }
 
     @Test
     void aPowderThatStaysDryIsNotForMinors() {
-        method("pinch", PINCH);
-        method("waxed", "bath: {vessel: wide-pan, water: 2 L, dye: [{is: rain-blue, amount: 20 mL}]}\n"
+        school.method("pinch", PINCH);
+        school.method("waxed", "bath: {vessel: wide-pan, water: 2 L, dye: [{is: rain-blue, amount: 20 mL}]}\n"
                 + "finish: [{is: wax, amount: 2 g}]\n");
-        JsonNode refused = planned("pinch", "waxed", "--each", "25g", "--people", "2", "--minors").get("refused");
+        JsonNode refused = school.planned("pinch", "waxed", "--each", "25g", "--people", "2", "--minors").get("refused");
         String pinch = refused.get(0).get("why").get(0).asString();
         assertTrue(pinch.contains("Brick: ") && pinch.contains("write its amount in grams"), pinch);
         String waxed = refused.get(1).get("why").get(0).asString();
         assertTrue(waxed.contains("Wax powder: ") && waxed.contains("leave it out of “finish:”"), waxed);
-        String told = said("waxed", "--each", "25g", "--people", "2");
+        String told = school.said("waxed", "--each", "25g", "--people", "2");
         assertTrue(told.contains("Wax powder stays dry: needles are finished with it, and that is no bath"), told);
     }
 
     /** 20 minutes up, 10 held and 30 to cool from 9:00; then the iron bath, 20 minutes up and 40 held: out at 11:00. */
     @Test
     void theDayEndsWithItsLastBath() {
-        method("iron-after", """
+        school.method("iron-after", """
                 bath: {vessel: wide-pan, water: 2 L, dye: [{is: rain-blue, amount: 20 mL}]}
                 heat: [{to: 80 °C, over: 20 min, hold: 10 min}]
                 cool: 30 min
                 after: [{as: iron, water: 2 L, with: [{is: iron-water, amount: 20 mL}], heat: [{to: 60 °C, over: 20 min, hold: 40 min}]}]
                 """);
-        JsonNode clock = planned("iron-after", "--each", "25g", "--people", "2", "--start", "2026-06-13T09:00").get("clock");
+        JsonNode clock = school.planned("iron-after", "--each", "25g", "--people", "2", "--start", "2026-06-13T09:00").get("clock");
         List<String> lifted = clock.valueStream().filter(due -> due.get("kind").asString().equals("lift"))
                 .map(due -> due.get("at").asString()).toList();
         assertEquals(List.of("2026-06-13T10:00", "2026-06-13T11:00"), lifted, "half an hour cools no pot");
-        String told = said("iron-after", "--each", "25g", "--people", "2", "--start", "2026-06-13T09:00");
+        String told = school.said("iron-after", "--each", "25g", "--people", "2", "--start", "2026-06-13T09:00");
         assertTrue(told.contains("The last needles come out of a bath 13 June 2026, 11:00"), told);
     }
 
     /** 0.36 g are 36 mL of the 1 % that the balance asks for, and 3.6 mL of the 10 % that the class gets. */
     @Test
     void whatComesAsASolutionAsksForNoOtherStock() {
-        method("fixed", "bath: {vessel: wide-pan, water: 2 L, dye: [{is: rain-blue, amount: 20 mL}]}\n"
+        school.method("fixed", "bath: {vessel: wide-pan, water: 2 L, dye: [{is: rain-blue, amount: 20 mL}]}\n"
                 + "after: [{water: 30 mL, with: [{is: fixer, amount: 0.36 g}]}]\n");
-        String told = said("fixed", "--each", "25g", "--people", "2");
+        String told = school.said("fixed", "--each", "25g", "--people", "2");
         assertTrue(told.contains("3.6 mL of 10 % stock"), told);
         assertFalse(told.contains("it would take"), told);
-        assertTrue(said("fixed", "--each", "50g").contains("Of “Fixer” it would take 36 mL of stock"), "alone she weighs it");
-        JsonNode stock = planned("fixed", "--each", "25g", "--people", "2").get("methods").get(0).get("whole").get("after")
+        assertTrue(school.said("fixed", "--each", "50g").contains("Of “Fixer” it would take 36 mL of stock"), "alone she weighs it");
+        JsonNode stock = school.planned("fixed", "--each", "25g", "--people", "2")
+                .get("methods").get(0).get("whole").get("after")
                 .get(0).get("with").get(0).get("stock");
         assertEquals(10, stock.get("percent").asDouble());
         assertEquals(3.6, stock.get("ml").asDouble(), 1e-9);
@@ -276,10 +245,10 @@ class ClassDayTest {
     /** Whoever reads the same line twice makes what it says once. */
     @Test
     void whatTwoBathsWantOfOneThingIsSaidForEach() {
-        method("twice", "bath: {vessel: wide-pan, water: 2 L, dye: [{is: rain-blue, amount: 20 mL}]}\n"
+        school.method("twice", "bath: {vessel: wide-pan, water: 2 L, dye: [{is: rain-blue, amount: 20 mL}]}\n"
                 + "before: [{as: scour, water: 2 L, with: [{is: fixer, amount: 5 g}]}]\n"
                 + "after: [{as: tannin, water: 2 L, with: [{is: fixer, amount: 5 g}]}]\n");
-        String told = said("twice", "--each", "25g", "--people", "2");
+        String told = school.said("twice", "--each", "25g", "--people", "2");
         assertTrue(told.contains("Made ahead by the teacher: Fixer, Scour, 5 g dissolved"), told);
         assertTrue(told.contains("Made ahead by the teacher: Fixer, Tannin, 5 g dissolved"), told);
     }
@@ -287,15 +256,15 @@ class ClassDayTest {
     /** Whoever reads the data is warned as whoever reads the sheet is. */
     @Test
     void theDataWarnAsTheSheetDoes() {
-        notebook.with("dyes/brick.md", "---\ntitle: Brick\nkind: dye\nform: powder\npack: {holds: 20 g}\n"
+        school.with("dyes/brick.md", "---\ntitle: Brick\nkind: dye\nform: powder\npack: {holds: 20 g}\n"
                         + "bought: [{on: 2026-01-01, packs: 1}]\n---\n")
                 .with("days/2026-05-09/pot.md", "---\nneedles: {lot: plenty, weight: 40 g}\n"
                         + "bath: {water: 2 L, dye: [{is: brick, amount: a pinch}, {is: brick, amount: 5 g}]}\n---\n");
-        method("mad", "bath: {vessel: wide-pan, dye: [{is: brick, amount: 25 g}]}\n"
+        school.method("mad", "bath: {vessel: wide-pan, dye: [{is: brick, amount: 25 g}]}\n"
                 + "after: [{water: 2 mL, with: [{is: fixer, amount: 1 g}]}]\nheat: [{to: 80 °C}]\n");
         String[] call = {"mad", "--each", "25g", "--people", "2"};
-        String told = said(call);
-        JsonNode plan = planned(call);
+        String told = school.said(call);
+        JsonNode plan = school.planned(call);
         JsonNode method = plan.get("methods").get(0);
         List<String> remarks = method.get("remarks").valueStream().map(JsonNode::asString).toList();
         assertTrue(remarks.stream().anyMatch(remark -> remark.startsWith("Check this before anyone weighs it: Brick")),
